@@ -1,0 +1,12 @@
+import org.jspecify.annotations.NullMarked;
+
+/** Contracts, value records and formula metadata of the mensuration library. */
+@NullMarked
+module org.mensuration.api {
+  requires transitive java.measure;
+  requires static org.jspecify;
+
+  exports org.mensuration.formula;
+  exports org.mensuration.quantity;
+  exports org.mensuration.source;
+}

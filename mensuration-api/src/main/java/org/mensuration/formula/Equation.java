@@ -1,0 +1,445 @@
+package org.mensuration.formula;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * The right side of an equation as a small tree, built as the source prints it. All kinds of node
+ * are immutable and thread-safe.
+ *
+ * <p>Numbers are kept as the printed decimal, never as a double: {@code 0.905} is nine hundred and
+ * five thousandths. The factories read like the page: {@code over(times(pi(), squared(sym("D"))),
+ * num(4))}.
+ */
+public sealed interface Equation {
+
+  /**
+   * A printed number.
+   *
+   * @param value exactly what is printed
+   */
+  record Printed(BigDecimal value) implements Equation {
+    /** Checks that there is a number. */
+    public Printed {
+      Objects.requireNonNull(value, "value");
+    }
+  }
+
+  /** The ratio of a circle's circumference to its diameter. */
+  record Pi() implements Equation {}
+
+  /**
+   * An input, an intermediate result or an index.
+   *
+   * @param name the symbol
+   */
+  record Symbol(String name) implements Equation {
+    /** Checks that there is a name. */
+    public Symbol {
+      Parameter.requireText(name, "symbol");
+    }
+  }
+
+  /**
+   * A sum.
+   *
+   * @param terms at least two
+   */
+  record Sum(List<Equation> terms) implements Equation {
+    /** Copies the terms. */
+    public Sum {
+      terms = List.copyOf(terms);
+    }
+  }
+
+  /**
+   * A value with its sign changed.
+   *
+   * @param value the value
+   */
+  record Negative(Equation value) implements Equation {}
+
+  /**
+   * A product.
+   *
+   * @param factors at least two
+   */
+  record Product(List<Equation> factors) implements Equation {
+    /** Copies the factors. */
+    public Product {
+      factors = List.copyOf(factors);
+    }
+  }
+
+  /**
+   * A quotient.
+   *
+   * @param numerator above the line
+   * @param denominator below the line
+   */
+  record Quotient(Equation numerator, Equation denominator) implements Equation {}
+
+  /**
+   * A power.
+   *
+   * @param base the base
+   * @param exponent the exponent
+   */
+  record Power(Equation base, Equation exponent) implements Equation {}
+
+  /**
+   * A root.
+   *
+   * @param radicand below the root sign
+   * @param degree 2 for a square root, 3 for a cube root
+   */
+  record Root(Equation radicand, int degree) implements Equation {}
+
+  /**
+   * A function of one or two values.
+   *
+   * @param name which function
+   * @param arguments its arguments
+   */
+  record Function(FunctionName name, List<Equation> arguments) implements Equation {
+    /** Copies the arguments. */
+    public Function {
+      Objects.requireNonNull(name, "name");
+      arguments = List.copyOf(arguments);
+    }
+  }
+
+  /**
+   * Cases, tried in their order.
+   *
+   * @param branches the cases with conditions
+   * @param otherwise the value when no condition holds
+   */
+  record Cases(List<Branch> branches, Equation otherwise) implements Equation {
+    /** Copies the branches. */
+    public Cases {
+      branches = List.copyOf(branches);
+    }
+  }
+
+  /**
+   * One case.
+   *
+   * @param when its condition
+   * @param then the value when the condition holds
+   */
+  record Branch(Condition when, Equation then) {}
+
+  /**
+   * A comparison of two values.
+   *
+   * @param left left side
+   * @param comparison how they are compared
+   * @param right right side
+   */
+  record Condition(Equation left, Comparison comparison, Equation right) {}
+
+  /**
+   * A sum over the readings of lists of one length. Inside the term the symbols of the lists stand
+   * for the reading of the turn.
+   *
+   * @param lists symbols of the lists
+   * @param term the term
+   */
+  record ReadingSum(List<String> lists, Equation term) implements Equation {
+    /** Copies the symbols. */
+    public ReadingSum {
+      lists = List.copyOf(lists);
+    }
+  }
+
+  /**
+   * The number of readings in a list.
+   *
+   * @param list symbol of the list
+   */
+  record ReadingCount(String list) implements Equation {}
+
+  /**
+   * A sum over a whole-number index.
+   *
+   * @param index symbol of the index
+   * @param from first value
+   * @param to last value; below {@code from} the sum is empty
+   * @param term the term
+   */
+  record IndexSum(String index, Equation from, Equation to, Equation term) implements Equation {}
+
+  /**
+   * A rounding that defines the rule.
+   *
+   * @param value what is rounded
+   * @param mode how
+   * @param step to multiples of this
+   */
+  record Rounded(Equation value, RoundingMode mode, BigDecimal step) implements Equation {}
+
+  /**
+   * A look-up in a printed table.
+   *
+   * @param table the table
+   * @param keys what it is entered with
+   */
+  record LookUp(PrintedTable table, List<Equation> keys) implements Equation {
+    /** Copies the keys. */
+    public LookUp {
+      keys = List.copyOf(keys);
+    }
+  }
+
+  /**
+   * A named intermediate result, used in what follows.
+   *
+   * @param symbol its symbol
+   * @param value its value
+   * @param in what it is used in
+   */
+  record Where(String symbol, Equation value, Equation in) implements Equation {}
+
+  /**
+   * A result found by search, iteration or a quantile, stated in words and signs. It has no value
+   * in the tree.
+   *
+   * @param statement what is sought
+   */
+  record Solved(String statement) implements Equation {}
+
+  /** The functions an equation may hold. */
+  enum FunctionName {
+    /** Sine of an angle in radians. */
+    SIN("sin"),
+    /** Cosine of an angle in radians. */
+    COS("cos"),
+    /** Tangent of an angle in radians. */
+    TAN("tan"),
+    /** Arc sine in radians. */
+    ASIN("asin"),
+    /** Arc cosine in radians. */
+    ACOS("acos"),
+    /** Arc tangent in radians. */
+    ATAN("atan"),
+    /** Exponential. */
+    EXP("exp"),
+    /** Natural logarithm. */
+    LN("ln"),
+    /** Largest whole number not above. */
+    FLOOR("floor"),
+    /** Smaller of two. */
+    MIN("min"),
+    /** Larger of two. */
+    MAX("max"),
+    /** Degrees to radians; printed as the degree sign. */
+    DEGREES("°"),
+    /** Radians to degrees. */
+    IN_DEGREES("degrees");
+
+    private final String sign;
+
+    FunctionName(String sign) {
+      this.sign = sign;
+    }
+
+    /**
+     * The function as it is printed.
+     *
+     * @return for example {@code tan}
+     */
+    public String sign() {
+      return sign;
+    }
+  }
+
+  /**
+   * A printed number.
+   *
+   * @param printed its digits as printed
+   * @return the node
+   */
+  static Equation num(String printed) {
+    return new Printed(new BigDecimal(printed));
+  }
+
+  /**
+   * A whole number.
+   *
+   * @param value the number
+   * @return the node
+   */
+  static Equation num(long value) {
+    return new Printed(BigDecimal.valueOf(value));
+  }
+
+  /**
+   * An exact ratio of whole numbers.
+   *
+   * @param numerator above the line
+   * @param denominator below the line
+   * @return the node
+   */
+  static Equation ratio(long numerator, long denominator) {
+    return over(num(numerator), num(denominator));
+  }
+
+  /**
+   * The number π.
+   *
+   * @return the node
+   */
+  static Equation pi() {
+    return new Pi();
+  }
+
+  /**
+   * A symbol.
+   *
+   * @param name input, intermediate result or index
+   * @return the node
+   */
+  static Equation sym(String name) {
+    return new Symbol(name);
+  }
+
+  /**
+   * A sum.
+   *
+   * @param terms the terms
+   * @return the node
+   */
+  static Equation plus(Equation... terms) {
+    return new Sum(Arrays.asList(terms));
+  }
+
+  /**
+   * A difference.
+   *
+   * @param left what is subtracted from
+   * @param right what is subtracted
+   * @return the node
+   */
+  static Equation minus(Equation left, Equation right) {
+    return new Sum(List.of(left, new Negative(right)));
+  }
+
+  /**
+   * A product.
+   *
+   * @param factors the factors
+   * @return the node
+   */
+  static Equation times(Equation... factors) {
+    return new Product(Arrays.asList(factors));
+  }
+
+  /**
+   * A quotient.
+   *
+   * @param numerator above the line
+   * @param denominator below the line
+   * @return the node
+   */
+  static Equation over(Equation numerator, Equation denominator) {
+    return new Quotient(numerator, denominator);
+  }
+
+  /**
+   * A power.
+   *
+   * @param base the base
+   * @param exponent the exponent
+   * @return the node
+   */
+  static Equation pow(Equation base, Equation exponent) {
+    return new Power(base, exponent);
+  }
+
+  /**
+   * A square.
+   *
+   * @param base what is squared
+   * @return the node
+   */
+  static Equation squared(Equation base) {
+    return new Power(base, num(2));
+  }
+
+  /**
+   * A square root.
+   *
+   * @param radicand below the root sign
+   * @return the node
+   */
+  static Equation sqrt(Equation radicand) {
+    return new Root(radicand, 2);
+  }
+
+  /**
+   * A function of one value.
+   *
+   * @param name which
+   * @param argument its argument
+   * @return the node
+   */
+  static Equation fn(FunctionName name, Equation argument) {
+    return new Function(name, List.of(argument));
+  }
+
+  /**
+   * The sine of an angle in degrees.
+   *
+   * @param degrees the angle
+   * @return the node
+   */
+  static Equation sinDegrees(Equation degrees) {
+    return fn(FunctionName.SIN, fn(FunctionName.DEGREES, degrees));
+  }
+
+  /**
+   * The cosine of an angle in degrees.
+   *
+   * @param degrees the angle
+   * @return the node
+   */
+  static Equation cosDegrees(Equation degrees) {
+    return fn(FunctionName.COS, fn(FunctionName.DEGREES, degrees));
+  }
+
+  /**
+   * The tangent of an angle in degrees.
+   *
+   * @param degrees the angle
+   * @return the node
+   */
+  static Equation tanDegrees(Equation degrees) {
+    return fn(FunctionName.TAN, fn(FunctionName.DEGREES, degrees));
+  }
+
+  /**
+   * A sum over the readings of lists.
+   *
+   * @param term the term, in which the lists' symbols stand for the reading of the turn
+   * @param lists symbols of the lists
+   * @return the node
+   */
+  static Equation sumOver(Equation term, String... lists) {
+    return new ReadingSum(Arrays.asList(lists), term);
+  }
+
+  /**
+   * A named intermediate result.
+   *
+   * @param symbol its symbol
+   * @param value its value
+   * @param in what it is used in
+   * @return the node
+   */
+  static Equation where(String symbol, Equation value, Equation in) {
+    return new Where(symbol, value, in);
+  }
+}

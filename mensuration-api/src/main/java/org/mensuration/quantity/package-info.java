@@ -1,0 +1,2 @@
+/** Kinds of quantity that the trade needs and the units standard lacks. */
+package org.mensuration.quantity;
