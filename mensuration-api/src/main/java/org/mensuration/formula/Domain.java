@@ -16,6 +16,11 @@ public record Domain(
   /**
    * Checks that the interval is one.
    *
+   * @param lower lower end
+   * @param lowerIncluded whether the lower end itself is allowed
+   * @param upper upper end
+   * @param upperIncluded whether the upper end itself is allowed
+   * @param whole whether only whole numbers are allowed
    * @throws IllegalArgumentException if an end is NaN, the ends are out of order, or an infinite
    *     end is said to be included
    */

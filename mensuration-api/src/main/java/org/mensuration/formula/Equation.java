@@ -21,7 +21,11 @@ public sealed interface Equation {
    * @param value exactly what is printed
    */
   record Printed(BigDecimal value) implements Equation {
-    /** Checks that there is a number. */
+    /**
+     * Checks that there is a number.
+     *
+     * @param value exactly what is printed
+     */
     public Printed {
       Objects.requireNonNull(value, "value");
     }
@@ -36,7 +40,11 @@ public sealed interface Equation {
    * @param name the symbol
    */
   record Symbol(String name) implements Equation {
-    /** Checks that there is a name. */
+    /**
+     * Checks that there is a name.
+     *
+     * @param name the symbol
+     */
     public Symbol {
       Parameter.requireText(name, "symbol");
     }
@@ -48,7 +56,11 @@ public sealed interface Equation {
    * @param terms at least two
    */
   record Sum(List<Equation> terms) implements Equation {
-    /** Copies the terms. */
+    /**
+     * Copies the terms.
+     *
+     * @param terms at least two
+     */
     public Sum {
       terms = List.copyOf(terms);
     }
@@ -67,7 +79,11 @@ public sealed interface Equation {
    * @param factors at least two
    */
   record Product(List<Equation> factors) implements Equation {
-    /** Copies the factors. */
+    /**
+     * Copies the factors.
+     *
+     * @param factors at least two
+     */
     public Product {
       factors = List.copyOf(factors);
     }
@@ -104,7 +120,12 @@ public sealed interface Equation {
    * @param arguments its arguments
    */
   record Function(FunctionName name, List<Equation> arguments) implements Equation {
-    /** Copies the arguments. */
+    /**
+     * Copies the arguments.
+     *
+     * @param name which function
+     * @param arguments its arguments
+     */
     public Function {
       Objects.requireNonNull(name, "name");
       arguments = List.copyOf(arguments);
@@ -118,7 +139,12 @@ public sealed interface Equation {
    * @param otherwise the value when no condition holds
    */
   record Cases(List<Branch> branches, Equation otherwise) implements Equation {
-    /** Copies the branches. */
+    /**
+     * Copies the branches.
+     *
+     * @param branches the cases with conditions
+     * @param otherwise the value when no condition holds
+     */
     public Cases {
       branches = List.copyOf(branches);
     }
@@ -149,7 +175,12 @@ public sealed interface Equation {
    * @param term the term
    */
   record ReadingSum(List<String> lists, Equation term) implements Equation {
-    /** Copies the symbols. */
+    /**
+     * Copies the symbols.
+     *
+     * @param lists symbols of the lists
+     * @param term the term
+     */
     public ReadingSum {
       lists = List.copyOf(lists);
     }
@@ -188,7 +219,12 @@ public sealed interface Equation {
    * @param keys what it is entered with
    */
   record LookUp(PrintedTable table, List<Equation> keys) implements Equation {
-    /** Copies the keys. */
+    /**
+     * Copies the keys.
+     *
+     * @param table the table
+     * @param keys what it is entered with
+     */
     public LookUp {
       keys = List.copyOf(keys);
     }

@@ -23,7 +23,17 @@ public record Explanation(
     String result,
     List<String> sources) {
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param title name of the formula in the trade
+   * @param equation the equation in symbols
+   * @param inputs the inputs, a line each
+   * @param steps the intermediate results, a line each
+   * @param substituted the equation with the numbers put in
+   * @param result the result with its unit
+   * @param sources the citations, a line each
+   */
   public Explanation {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(equation, "equation");

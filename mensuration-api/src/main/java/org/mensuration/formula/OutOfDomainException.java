@@ -6,10 +6,19 @@ import java.util.Objects;
 public final class OutOfDomainException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
+  /** Identifier of the formula that refused. */
   private final String formulaId;
+
+  /** Symbol of the input that was refused. */
   private final String symbol;
+
+  /** The value refused, in {@code unit}. */
   private final double value;
+
+  /** Unit of the value. */
   private final String unit;
+
+  /** Allowed interval or relation. */
   private final String allowed;
 
   /**

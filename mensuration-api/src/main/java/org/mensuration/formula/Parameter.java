@@ -28,6 +28,13 @@ public record Parameter(
   /**
    * Checks that every part is there.
    *
+   * @param name public name in the catalogue, such as {@code small_diameter}
+   * @param symbol symbol in the equation, such as {@code d}
+   * @param unit unit the formula is printed in
+   * @param meaning what is measured, in a few words
+   * @param domain values with a meaning
+   * @param published range of the data behind the formula, where the source states one
+   * @param list whether the input is a list of readings
    * @throws IllegalArgumentException if a text is blank
    */
   public Parameter {

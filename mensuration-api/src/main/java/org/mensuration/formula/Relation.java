@@ -25,6 +25,8 @@ public record Relation(List<Term> terms, Comparison comparison, double bound, St
     /**
      * Checks that the term counts.
      *
+     * @param factor the factor
+     * @param input public name of the input
      * @throws IllegalArgumentException if the factor is zero or not finite, or the name blank
      */
     public Term {
@@ -38,6 +40,10 @@ public record Relation(List<Term> terms, Comparison comparison, double bound, St
   /**
    * Checks that the relation says something.
    *
+   * @param terms the multiples, each of an input by its public name
+   * @param comparison how the sum is compared
+   * @param bound what it is compared with
+   * @param text the relation in symbols, as printed
    * @throws IllegalArgumentException if there are no terms or the text is blank
    */
   public Relation {

@@ -12,6 +12,9 @@ public record Result(String name, String symbol, String unit) {
   /**
    * Checks that every part is there.
    *
+   * @param name public name, such as {@code volume}
+   * @param symbol symbol left of the equals sign
+   * @param unit unit the formula is printed in
    * @throws IllegalArgumentException if a text is blank
    */
   public Result {

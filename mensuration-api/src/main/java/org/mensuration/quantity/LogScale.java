@@ -19,6 +19,10 @@ public record LogScale(String rule, double amount, String unit, BarkBasis bark)
   /**
    * Checks the amount.
    *
+   * @param rule the rule, such as {@code Doyle}
+   * @param amount the amount in the rule's unit
+   * @param unit the rule's unit, such as {@code bf}
+   * @param bark what the log was measured over
    * @throws IllegalArgumentException if the amount is negative, infinite or NaN
    */
   public LogScale {

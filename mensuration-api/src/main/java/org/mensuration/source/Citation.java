@@ -17,6 +17,10 @@ public record Citation(Optional<Source> source, Locator locator, Role role, Stan
   /**
    * Checks that published and remembered citations name a work.
    *
+   * @param source the work
+   * @param locator the place in the work, or the derivation in a few words
+   * @param role what the work is cited for
+   * @param standing how far the place was seen
    * @throws IllegalArgumentException if a published citation has no source
    */
   public Citation {

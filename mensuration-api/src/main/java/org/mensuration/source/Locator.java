@@ -12,6 +12,7 @@ public record Locator(String text) {
   /**
    * Checks that a place is named.
    *
+   * @param text the place in words, such as {@code Table 2-1} or {@code slide 12}
    * @throws IllegalArgumentException if the text is blank
    */
   public Locator {

@@ -18,6 +18,12 @@ public record Source(
   /**
    * Checks that the work is identified.
    *
+   * @param id short identifier, such as {@code briggs_ch2}
+   * @param author who wrote or issued it
+   * @param year year of publication as far as it is known, as text
+   * @param title title of the work
+   * @param publisher publisher or series
+   * @param address where it can be read
    * @throws IllegalArgumentException if id or title is blank
    */
   public Source {
