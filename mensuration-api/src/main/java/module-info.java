@@ -7,6 +7,7 @@ module org.mensuration.api {
   requires static org.jspecify;
 
   exports org.mensuration.formula;
+  exports org.mensuration.log;
   exports org.mensuration.quantity;
   exports org.mensuration.source;
 }

@@ -50,6 +50,17 @@ public final class EquationText {
         : main + ", where " + String.join(", ", writer.definitions);
   }
 
+  /**
+   * A number as equations and messages show it: the shortest decimal of the double, without
+   * exponent for ordinary sizes, independent of the locale.
+   *
+   * @param value the number
+   * @return its digits
+   */
+  public static String number(double value) {
+    return Numbers.plain(value);
+  }
+
   private String text(Equation node, int outer) {
     if (node instanceof Equation.Where where) {
       String definition = symbols.apply(where.symbol()) + " = " + text(where.value(), 0);

@@ -1,0 +1,20 @@
+package org.mensuration.internal.catalogue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.mensuration.formula.Catalogue;
+import org.mensuration.internal.formula.BoundFormula;
+
+/** Joins the topics. Immutable and thread-safe. */
+public final class Topics {
+  /** Every formula, topic by topic. */
+  public static final Catalogue CATALOGUE = Catalogue.of(all());
+
+  private Topics() {}
+
+  private static List<BoundFormula> all() {
+    List<BoundFormula> all = new ArrayList<>();
+    all.addAll(LogFormulas.ALL);
+    return all;
+  }
+}

@@ -1,0 +1,2 @@
+/** The works that formulas cite. */
+package org.mensuration.internal.source;

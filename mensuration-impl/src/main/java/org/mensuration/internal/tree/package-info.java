@@ -1,0 +1,2 @@
+/** Walks the printed equations in any arithmetic of the mathematics library. */
+package org.mensuration.internal.tree;
