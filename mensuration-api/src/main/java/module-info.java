@@ -7,7 +7,9 @@ module org.mensuration.api {
   requires static org.jspecify;
 
   exports org.mensuration.formula;
+  exports org.mensuration.height;
   exports org.mensuration.log;
+  exports org.mensuration.optics;
   exports org.mensuration.quantity;
   exports org.mensuration.source;
 }

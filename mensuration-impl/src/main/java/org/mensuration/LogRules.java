@@ -5,10 +5,13 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.mensuration.formula.Formula;
+import org.mensuration.internal.catalogue.BoardFormulas;
 import org.mensuration.internal.catalogue.LogFormulas;
 import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.log.Log;
+import org.mensuration.log.ScaleRule;
 import org.mensuration.log.SolidRule;
+import org.mensuration.quantity.LogScale;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.Measures;
 import org.mensuration.units.UnitReader;
@@ -23,10 +26,17 @@ public final class LogRules {
   private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);
 
+  private static final UnitReader<Length> INCHES = UnitReader.in(ForestUnits.INCH);
+  private static final UnitReader<Length> FEET = UnitReader.in(ForestUnits.FOOT);
+
   private static final SolidRule HUBER = new Huber();
   private static final SolidRule SMALIAN = new Ends(LogFormulas.SMALIAN);
   private static final SolidRule NEWTON = new Newton();
   private static final SolidRule CONE_FRUSTUM = new Ends(LogFormulas.CONE_FRUSTUM);
+
+  private static final ScaleRule DOYLE = new BoardRule(BoardFormulas.DOYLE);
+  private static final ScaleRule INTERNATIONAL_QUARTER =
+      new BoardRule(BoardFormulas.INTERNATIONAL_QUARTER);
 
   private LogRules() {}
 
@@ -66,13 +76,36 @@ public final class LogRules {
     return CONE_FRUSTUM;
   }
 
+  /**
+   * Doyle ({@code board/doyle}), unrounded.
+   *
+   * @return the rule; needs the small-end diameter, refuses it below 4 in
+   */
+  public static ScaleRule doyle() {
+    return DOYLE;
+  }
+
+  /**
+   * International 1/4-inch by four-foot sections ({@code board/international-quarter}), unrounded.
+   *
+   * @return the rule; needs the small-end diameter, refuses it below 3.23 in
+   */
+  public static ScaleRule internationalQuarter() {
+    return INTERNATIONAL_QUARTER;
+  }
+
   private static double centimetres(
+      Formula formula, String what, Optional<Quantity<Length>> diameter) {
+    return CENTIMETRES.read(needed(formula, what, diameter));
+  }
+
+  private static Quantity<Length> needed(
       Formula formula, String what, Optional<Quantity<Length>> diameter) {
     if (!diameter.isPresent()) {
       throw new IllegalArgumentException(
           formula.title() + " (" + formula.id() + ") needs the diameter of the " + what);
     }
-    return CENTIMETRES.read(diameter.get());
+    return diameter.get();
   }
 
   private static Quantity<Volume> cubicMetres(double volume) {
@@ -121,6 +154,17 @@ public final class LogRules {
               centimetres(LogFormulas.NEWTON, "middle", log.middle()),
               centimetres(LogFormulas.NEWTON, "small end", log.small()),
               METRES.read(log.length())));
+    }
+  }
+
+  /** A board-foot rule of the small end. */
+  private record BoardRule(BoundFormula formula) implements ScaleRule {
+    @Override
+    public LogScale scale(Log log) {
+      double boardFeet =
+          formula.value(
+              INCHES.read(needed(formula, "small end", log.small())), FEET.read(log.length()));
+      return new LogScale(formula.title(), boardFeet, formula.result().unit(), log.bark());
     }
   }
 }

@@ -14,7 +14,10 @@ public final class Topics {
 
   private static List<BoundFormula> all() {
     List<BoundFormula> all = new ArrayList<>();
+    all.addAll(OpticsFormulas.ALL);
+    all.addAll(HeightFormulas.ALL);
     all.addAll(LogFormulas.ALL);
+    all.addAll(BoardFormulas.ALL);
     return all;
   }
 }

@@ -1,0 +1,2 @@
+/** Readings from which heights are computed. */
+package org.mensuration.height;

@@ -1,0 +1,2 @@
+/** Optical scales that read diameters out of reach. */
+package org.mensuration.optics;

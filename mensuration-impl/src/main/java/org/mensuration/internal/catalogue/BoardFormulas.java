@@ -1,0 +1,90 @@
+package org.mensuration.internal.catalogue;
+
+import static org.mensuration.formula.Equation.FunctionName.FLOOR;
+import static org.mensuration.formula.Equation.fn;
+import static org.mensuration.formula.Equation.minus;
+import static org.mensuration.formula.Equation.num;
+import static org.mensuration.formula.Equation.over;
+import static org.mensuration.formula.Equation.plus;
+import static org.mensuration.formula.Equation.ratio;
+import static org.mensuration.formula.Equation.squared;
+import static org.mensuration.formula.Equation.sym;
+import static org.mensuration.formula.Equation.times;
+import static org.mensuration.formula.Equation.where;
+
+import java.util.List;
+import org.mensuration.formula.Domain;
+import org.mensuration.formula.Equation;
+import org.mensuration.formula.Nature;
+import org.mensuration.internal.formula.BoundFormula;
+import org.mensuration.internal.formula.Definition;
+import org.mensuration.internal.source.Works;
+import org.mensuration.kernel.BoardFeet;
+
+/** Board-foot rules. Immutable and thread-safe. */
+public final class BoardFormulas {
+  private static final String DIAMETER = "small-end diameter inside bark";
+
+  /** Doyle. */
+  public static final BoundFormula DOYLE =
+      Definition.of("board/doyle", "Doyle", Nature.CONVENTION)
+          .input("small_diameter", "D", "in", Domain.atLeast(4), Domain.closed(8, 36), DIAMETER)
+          .input("length", "L", "ft", Domain.above(0), Domain.closed(8, 36), "length of the log")
+          .gives(
+              "scale", "V", "bf", times(squared(over(minus(sym("D"), num(4)), num(4))), sym("L")))
+          .definedBy(Works.LA4641, "paragraphs A-C")
+          .tabulatedBy(Works.CHASE1913, "table \"Doyle Rule\", page 11 of the scan")
+          .tabulatedBy(Works.MILLPAGE_DOYLE, "table, 8-36 in, 8-20 ft")
+          .explainedBy(Works.CASSENS_FNR191, "section Log Rules")
+          .note("taper is ignored; small logs scale low and logs over 28 in high")
+          .note("below 4 in the square would grow again, so the rule refuses")
+          .kernel2(BoardFeet::doyle);
+
+  /** International 1/4-inch by sections. */
+  public static final BoundFormula INTERNATIONAL_QUARTER =
+      Definition.of(
+              "board/international-quarter",
+              "International 1/4-inch by four-foot sections",
+              Nature.CONVENTION)
+          .input("small_diameter", "D", "in", Domain.atLeast(3.23), Domain.closed(6, 26), DIAMETER)
+          .input("length", "L", "ft", Domain.above(0), Domain.closed(6, 20), "length of the log")
+          .gives("scale", "V", "bf", international())
+          .definedBy(Works.MI290401, "Sec. 1")
+          .definedBy(Works.MA96_11A, "whole section")
+          .tabulatedBy(Works.WENGERT2001A, "International 1/4-inch table, 6-26 in, 6-16 ft")
+          .tabulatedBy(Works.MILLPAGE_INT14, "table, 6-13 in, 8-18 ft")
+          .explainedBy(Works.DOF_INT14, "three entries")
+          .note(
+              "the statutes print the factor 0.904762; it is 19/21, the ratio of a board with"
+                  + " shrinkage and 1/8-inch kerf (1 + 1/16 + 1/8) to one with 1/4-inch kerf"
+                  + " (1 + 1/16 + 1/4), and no printed cell tells the two apart")
+          .note("a rest of less than four feet counts in proportion, at the butt; not rounded")
+          .note("below 3.23 in a section would count negative, so the rule refuses")
+          .kernel2(BoardFeet::internationalQuarter);
+
+  /** The topic. */
+  public static final List<BoundFormula> ALL = List.of(DOYLE, INTERNATIONAL_QUARTER);
+
+  private BoardFormulas() {}
+
+  private static Equation international() {
+    Equation diameter = plus(sym("D"), over(minus(sym("i"), num(1)), num(2)));
+    Equation rest = plus(sym("D"), over(sym("n"), num(2)));
+    return where(
+        "n",
+        fn(FLOOR, over(sym("L"), num(4))),
+        where(
+            "r",
+            minus(over(sym("L"), num(4)), sym("n")),
+            times(
+                ratio(19, 21),
+                plus(
+                    new Equation.IndexSum("i", num(1), sym("n"), eighth(diameter)),
+                    times(sym("r"), eighth(rest))))));
+  }
+
+  /** A four-foot section by the 1/8-inch rule. */
+  private static Equation eighth(Equation diameter) {
+    return minus(times(num("0.22"), squared(diameter)), times(num("0.71"), diameter));
+  }
+}

@@ -1,0 +1,109 @@
+package org.mensuration.internal.catalogue;
+
+import static org.mensuration.formula.Comparison.AT_MOST;
+import static org.mensuration.formula.Equation.cosDegrees;
+import static org.mensuration.formula.Equation.minus;
+import static org.mensuration.formula.Equation.num;
+import static org.mensuration.formula.Equation.over;
+import static org.mensuration.formula.Equation.sinDegrees;
+import static org.mensuration.formula.Equation.sym;
+import static org.mensuration.formula.Equation.tanDegrees;
+import static org.mensuration.formula.Equation.times;
+
+import java.util.List;
+import org.mensuration.formula.Domain;
+import org.mensuration.formula.Equation;
+import org.mensuration.formula.Nature;
+import org.mensuration.internal.formula.BoundFormula;
+import org.mensuration.internal.formula.Definition;
+import org.mensuration.internal.source.Works;
+import org.mensuration.kernel.TreeHeight;
+import org.mensuration.source.Citation;
+
+/** Heights from angles. Immutable and thread-safe. */
+public final class HeightFormulas {
+  private static final Domain DISTANCE = Domain.above(0);
+  private static final Domain ANGLE = Domain.open(-90, 90);
+  private static final String UPRIGHT = "the tip stands above the base in the plane of sight";
+
+  /** Tangent method. */
+  public static final BoundFormula TANGENT =
+      Definition.of(
+              "height/tangent",
+              "Height from two angles and the horizontal distance",
+              Nature.GEOMETRIC)
+          .input("distance", "R", "m", DISTANCE, "horizontal distance to the tree")
+          .input("top_angle", "t", "deg", ANGLE, "angle to the tip, up positive")
+          .input("base_angle", "b", "deg", ANGLE, "angle to the base, down negative")
+          .relation("base_angle", AT_MOST, 1, "top_angle", "b ≤ t")
+          .gives("height", "H", "m", times(sym("R"), tangents()))
+          .definedBy(Works.AWF_TRIG, "equation of the trigonometric principle")
+          .note(UPRIGHT)
+          .note("gives the vertical height, not the length of a leaning stem")
+          .kernel3(TreeHeight::tangent);
+
+  /** Per-cent method. */
+  public static final BoundFormula PERCENT =
+      Definition.of("height/percent", "Height from two per-cent readings", Nature.GEOMETRIC)
+          .input("distance", "R", "m", DISTANCE, "horizontal distance to the tree")
+          .input("top_percent", "p_t", "%", Domain.any(), "reading to the tip, up positive")
+          .input("base_percent", "p_b", "%", Domain.any(), "reading to the base, down negative")
+          .relation("base_percent", AT_MOST, 1, "top_percent", "p_b ≤ p_t")
+          .gives("height", "H", "m", over(times(sym("R"), minus(sym("p_t"), sym("p_b"))), num(100)))
+          .definedBy(Works.DEY23, "Example 1, Figures 2.3-2.4")
+          .explainedBy(Works.AWF_TRIG, "per-cent form")
+          .note(UPRIGHT)
+          .kernel3(TreeHeight::percent);
+
+  /** Tangent method with the straight distance to the base. */
+  public static final BoundFormula TANGENT_SLOPE_DISTANCE =
+      Definition.of(
+              "height/tangent-slope-distance",
+              "Height from two angles and the straight distance from eye to base",
+              Nature.GEOMETRIC)
+          .input("slope_distance", "S", "m", DISTANCE, "straight distance from eye to base")
+          .input("top_angle", "t", "deg", ANGLE, "angle to the tip, up positive")
+          .input("base_angle", "b", "deg", ANGLE, "angle to the base, down negative")
+          .relation("base_angle", AT_MOST, 1, "top_angle", "b ≤ t")
+          .gives(
+              "height",
+              "H",
+              "m",
+              times(
+                  sym("S"),
+                  minus(times(cosDegrees(sym("b")), tanDegrees(sym("t"))), sinDegrees(sym("b")))))
+          .definedBy(Works.BW98_H2, "whole page, sloping ground")
+          .explainedBy(Works.AWF_DIST, "horizontal distance = slope distance × cos")
+          .note(UPRIGHT)
+          .note("a tape laid along the ground is height/tangent-ground-slope")
+          .kernel3(TreeHeight::tangentSlopeDistance);
+
+  /** Tangent method with a tape along the ground. */
+  public static final BoundFormula TANGENT_GROUND_SLOPE =
+      Definition.of(
+              "height/tangent-ground-slope",
+              "Height when the distance was taped along the ground",
+              Nature.GEOMETRIC)
+          .input("slope_distance", "S", "m", DISTANCE, "distance taped along the ground")
+          .input("ground_slope", "a", "deg", ANGLE, "slope of the ground along the tape")
+          .input("top_angle", "t", "deg", ANGLE, "angle to the tip, up positive")
+          .input("base_angle", "b", "deg", ANGLE, "angle to the base, down negative")
+          .relation("base_angle", AT_MOST, 1, "top_angle", "b ≤ t")
+          .gives("height", "H", "m", times(sym("S"), cosDegrees(sym("a")), tangents()))
+          .cites(
+              Citation.derived(
+                  "the tape's horizontal part is S cos a; put into the tangent method"))
+          .explainedBy(Works.AWF_DIST, "horizontal distance = slope distance × cos")
+          .note(UPRIGHT)
+          .kernel4(TreeHeight::tangentGroundSlope);
+
+  /** The topic. */
+  public static final List<BoundFormula> ALL =
+      List.of(TANGENT, PERCENT, TANGENT_SLOPE_DISTANCE, TANGENT_GROUND_SLOPE);
+
+  private HeightFormulas() {}
+
+  private static Equation tangents() {
+    return minus(tanDegrees(sym("t")), tanDegrees(sym("b")));
+  }
+}

@@ -1,0 +1,68 @@
+package org.mensuration.kernel;
+
+/**
+ * Tree heights from angles and distances. Angles in degrees, signed from the horizontal. Unchecked:
+ * NaN in, NaN out. Stateless and thread-safe.
+ */
+public final class TreeHeight {
+  private TreeHeight() {}
+
+  /**
+   * Height from the horizontal distance and two angles. The difference of the tangents is written
+   * as a quotient, which keeps its digits when the angles are close.
+   *
+   * @param distanceM horizontal distance in m
+   * @param topDeg angle to the tip
+   * @param baseDeg angle to the base
+   * @return vertical height in m
+   */
+  public static double tangent(double distanceM, double topDeg, double baseDeg) {
+    return distanceM * (sine(topDeg - baseDeg) / (cosine(topDeg) * cosine(baseDeg)));
+  }
+
+  /**
+   * Height from the horizontal distance and two readings in per cent.
+   *
+   * @param distanceM horizontal distance in m
+   * @param topPercent reading to the tip
+   * @param basePercent reading to the base
+   * @return vertical height in m
+   */
+  public static double percent(double distanceM, double topPercent, double basePercent) {
+    return distanceM * (topPercent - basePercent) / 100;
+  }
+
+  /**
+   * Height from the straight distance between eye and base, and two angles.
+   *
+   * @param slopeDistanceM distance from the eye to the base in m
+   * @param topDeg angle to the tip
+   * @param baseDeg angle to the base
+   * @return vertical height in m
+   */
+  public static double tangentSlopeDistance(double slopeDistanceM, double topDeg, double baseDeg) {
+    return slopeDistanceM * (sine(topDeg - baseDeg) / cosine(topDeg));
+  }
+
+  /**
+   * Height from a distance taped along the ground, its slope, and two angles.
+   *
+   * @param slopeDistanceM distance along the ground in m
+   * @param groundSlopeDeg slope of the ground
+   * @param topDeg angle to the tip
+   * @param baseDeg angle to the base
+   * @return vertical height in m
+   */
+  public static double tangentGroundSlope(
+      double slopeDistanceM, double groundSlopeDeg, double topDeg, double baseDeg) {
+    return tangent(slopeDistanceM * cosine(groundSlopeDeg), topDeg, baseDeg);
+  }
+
+  private static double sine(double degrees) {
+    return StrictMath.sin(StrictMath.toRadians(degrees));
+  }
+
+  private static double cosine(double degrees) {
+    return StrictMath.cos(StrictMath.toRadians(degrees));
+  }
+}
