@@ -1,9 +1,10 @@
 package org.mensuration.benchmarks;
 
 import static org.mensuration.units.Measures.centimetres;
+import static org.mensuration.units.Measures.feet;
 import static org.mensuration.units.Measures.in;
+import static org.mensuration.units.Measures.inches;
 import static org.mensuration.units.Measures.metres;
-import static org.mensuration.units.Measures.of;
 
 import java.util.concurrent.TimeUnit;
 import javax.measure.Quantity;
@@ -45,9 +46,8 @@ public class SmalianBenchmark {
   private Quantity<Length> large;
   private Quantity<Length> small;
   private Quantity<Length> length;
-  private Quantity<Length> largeInches;
-  private Quantity<Length> smallInches;
-  private Quantity<Length> lengthFeet;
+  private Log log;
+  private Log logInInches;
   private Quantity<Length> largeMetres;
   private Quantity<Length> smallMetres;
 
@@ -60,9 +60,12 @@ public class SmalianBenchmark {
     large = centimetres(largeCentimetres);
     small = centimetres(smallCentimetres);
     length = metres(lengthMetres);
-    largeInches = of(in(large, ForestUnits.INCH), ForestUnits.INCH);
-    smallInches = of(in(small, ForestUnits.INCH), ForestUnits.INCH);
-    lengthFeet = of(in(length, ForestUnits.FOOT), ForestUnits.FOOT);
+    log = Log.of(large, small, length);
+    logInInches =
+        Log.of(
+            inches(in(large, ForestUnits.INCH)),
+            inches(in(small, ForestUnits.INCH)),
+            feet(in(length, ForestUnits.FOOT)));
     largeMetres = Quantities.getQuantity(largeCentimetres / 100, Units.METRE);
     smallMetres = Quantities.getQuantity(smallCentimetres / 100, Units.METRE);
   }
@@ -78,23 +81,33 @@ public class SmalianBenchmark {
   }
 
   /**
-   * The front door with inputs in the units of the formula.
+   * The front door with a log in the units of the formula.
    *
    * @return volume
    */
   @Benchmark
   public Quantity<Volume> facadeNative() {
-    return LogRules.smalian().volume(Log.of(large, small, length));
+    return LogRules.smalian().volume(log);
   }
 
   /**
-   * The front door with inches and feet.
+   * The front door with a log in inches and feet.
    *
    * @return volume
    */
   @Benchmark
   public Quantity<Volume> facadeConverted() {
-    return LogRules.smalian().volume(Log.of(largeInches, smallInches, lengthFeet));
+    return LogRules.smalian().volume(logInInches);
+  }
+
+  /**
+   * The front door, the record of the log made anew for each call.
+   *
+   * @return volume
+   */
+  @Benchmark
+  public Quantity<Volume> facadeWithRecord() {
+    return LogRules.smalian().volume(Log.of(large, small, length));
   }
 
   /**

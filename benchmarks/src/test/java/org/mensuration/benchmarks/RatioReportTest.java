@@ -28,7 +28,12 @@ class RatioReportTest {
     Map<String, Cost> costs = RatioReport.measure(once);
     assertThat(costs)
         .containsOnlyKeys(
-            "kernel", "facadeNative", "facadeConverted", "naiveMetres", "naiveCentimetres");
+            "kernel",
+            "facadeNative",
+            "facadeConverted",
+            "facadeWithRecord",
+            "naiveMetres",
+            "naiveCentimetres");
     assertThat(costs.values()).allSatisfy(cost -> assertThat(cost.nanoseconds()).isPositive());
   }
 

@@ -25,7 +25,15 @@ public record Log(
     Quantity<Length> length,
     BarkBasis bark) {
 
-  /** Checks that nothing is null. */
+  /**
+   * Checks that nothing is null.
+   *
+   * @param large diameter of the large end
+   * @param middle diameter half way between the ends
+   * @param small diameter of the small end
+   * @param length length between the ends
+   * @param bark whether the diameters include the bark
+   */
   public Log {
     Objects.requireNonNull(large, "large");
     Objects.requireNonNull(middle, "middle");
