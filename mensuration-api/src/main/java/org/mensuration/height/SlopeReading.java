@@ -11,6 +11,7 @@ public record SlopeReading(double percent) {
   /**
    * Checks the reading.
    *
+   * @param percent rise in per cent of the horizontal distance, down negative
    * @throws IllegalArgumentException if it is NaN or infinite
    */
   public SlopeReading {
