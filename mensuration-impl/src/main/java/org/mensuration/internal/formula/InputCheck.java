@@ -3,6 +3,7 @@ package org.mensuration.internal.formula;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.mensuration.formula.Domain;
+import org.mensuration.formula.EquationText;
 import org.mensuration.formula.Formula;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.formula.Parameter;
@@ -158,7 +159,7 @@ final class InputCheck {
         text.append(text.length() == 0 ? "" : ", ")
             .append(parameter.symbol())
             .append(" = ")
-            .append(x[i][0]);
+            .append(EquationText.number(x[i][0]));
         if (!"1".equals(parameter.unit())) {
           text.append(' ').append(parameter.unit());
         }
