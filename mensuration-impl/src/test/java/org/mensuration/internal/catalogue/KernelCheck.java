@@ -1,0 +1,73 @@
+package org.mensuration.internal.catalogue;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.mensuration.formula.Formula;
+import org.mensuration.formula.Gradient;
+import org.mensuration.internal.tree.Tree;
+
+/** Compares a kernel with its printed equation at seeded points, and keeps the worst. */
+final class KernelCheck {
+  private static final int DIGITS = 50;
+  private static final int MOST_SHOWN = 5;
+
+  private final List<String> broken = new ArrayList<>();
+  private double ulps;
+  private double shareOfBound;
+  private String at = "";
+
+  KernelCheck(Formula formula, int points) {
+    for (double[][] point : new PointsOfDomain(formula).draw(points)) {
+      compare(formula, point);
+    }
+  }
+
+  private void compare(Formula formula, double[][] point) {
+    BigDecimal exact = formula.exact(DIGITS, point);
+    double kernel = formula.applyTo(point);
+    double nearest = exact.doubleValue();
+    double error =
+        new BigDecimal(kernel).subtract(exact, MathContext.DECIMAL128).abs().doubleValue();
+    double bound = 8 * Math.ulp(nearest) + inputPart(formula, point);
+    String place = Arrays.deepToString(point);
+    if (!(error <= bound) && broken.size() < MOST_SHOWN) {
+      broken.add(place + ": kernel " + kernel + ", equation " + exact + ", bound " + bound);
+    }
+    if (error / bound > shareOfBound) {
+      ulps = error / Math.ulp(nearest);
+      shareOfBound = error / bound;
+      at = place;
+    }
+  }
+
+  private static double inputPart(Formula formula, double[][] point) {
+    Gradient gradient = Tree.gradient(formula.equation(), formula.parameters(), point);
+    double part = 0;
+    int next = 0;
+    for (double[] readings : point) {
+      for (double value : readings) {
+        part += 2 * Math.abs(gradient.partial(next++)) * Math.ulp(value);
+      }
+    }
+    return part < Double.POSITIVE_INFINITY ? part : 0;
+  }
+
+  List<String> broken() {
+    return broken;
+  }
+
+  double ulps() {
+    return ulps;
+  }
+
+  double shareOfBound() {
+    return shareOfBound;
+  }
+
+  String at() {
+    return at;
+  }
+}
