@@ -29,12 +29,133 @@ public final class BoardFeet {
    * @return board feet by International 1/4-inch, unrounded
    */
   public static double internationalQuarter(double smallIn, double lengthFt) {
+    return sections(smallIn, lengthFt) * 19 / 21;
+  }
+
+  private static double sections(double smallIn, double lengthFt) {
     double n = Math.floor(lengthFt / 4);
     double m = n * (n - 1);
     double sections =
         n * section(smallIn) + 0.11 * (smallIn * m) + 0.22 * (m * (2 * n - 1)) / 24 - 0.71 * m / 4;
     double rest = lengthFt / 4 - n;
-    return (sections + rest * section(smallIn + 0.5 * n)) * 19 / 21;
+    return sections + rest * section(smallIn + 0.5 * n);
+  }
+
+  /**
+   * International 1/8-inch: the sections of {@link #internationalQuarter} without the factor for
+   * the wider kerf.
+   *
+   * @param smallIn small-end diameter in inches
+   * @param lengthFt length in feet
+   * @return board feet by International 1/8-inch, unrounded
+   */
+  public static double internationalEighth(double smallIn, double lengthFt) {
+    return sections(smallIn, lengthFt);
+  }
+
+  /**
+   * A rule that is a polynomial of the diameter times the length: (a D² + b D + c) L / divisor.
+   *
+   * @param a factor of the square
+   * @param b factor of the diameter
+   * @param c constant
+   * @param divisor divisor of the length
+   * @param smallIn small-end diameter in inches
+   * @param lengthFt length in feet
+   * @return board feet by the rule
+   */
+  private static double polynomial(
+      double a, double b, double c, double divisor, double smallIn, double lengthFt) {
+    return ((a * smallIn + b) * smallIn + c) * lengthFt / divisor;
+  }
+
+  /**
+   * Scribner in its regression form.
+   *
+   * @param smallIn small-end diameter in inches
+   * @param lengthFt length in feet
+   * @return board feet by the Scribner formula
+   */
+  public static double scribnerFormula(double smallIn, double lengthFt) {
+    return polynomial(0.79, -2, -4, 16, smallIn, lengthFt);
+  }
+
+  /**
+   * Vermont: half the square of the diameter for twelve feet.
+   *
+   * @param smallIn small-end diameter in inches
+   * @param lengthFt length in feet
+   * @return board feet by the Vermont rule
+   */
+  public static double vermont(double smallIn, double lengthFt) {
+    return polynomial(1, 0, 0, 24, smallIn, lengthFt);
+  }
+
+  /**
+   * Roy.
+   *
+   * @param smallIn small-end diameter in inches
+   * @param lengthFt length in feet
+   * @return board feet by Roy
+   */
+  public static double roy(double smallIn, double lengthFt) {
+    return (smallIn - 1) * (smallIn - 1) * lengthFt / 20;
+  }
+
+  /**
+   * Ontario.
+   *
+   * @param smallIn small-end diameter in inches
+   * @param lengthFt length in feet
+   * @return board feet by the Ontario rule
+   */
+  public static double ontario(double smallIn, double lengthFt) {
+    return polynomial(0.55, -1.2, 0, 12, smallIn, lengthFt);
+  }
+
+  /**
+   * British Columbia.
+   *
+   * @param smallIn small-end diameter in inches
+   * @param lengthFt length in feet
+   * @return board feet by the British Columbia rule
+   */
+  public static double britishColumbia(double smallIn, double lengthFt) {
+    double inner = smallIn - 1.5;
+    return inner * inner * Math.PI * 2 * lengthFt / 132;
+  }
+
+  /**
+   * Knouf's rule of thumb for Scribner.
+   *
+   * @param smallIn small-end diameter in inches
+   * @param lengthFt length in feet
+   * @return board feet by Knouf
+   */
+  public static double knouf(double smallIn, double lengthFt) {
+    return polynomial(1, -3, 0, 20, smallIn, lengthFt);
+  }
+
+  /**
+   * Ropp's rule of thumb.
+   *
+   * @param smallIn small-end diameter in inches
+   * @param lengthFt length in feet
+   * @return board feet by Ropp
+   */
+  public static double ropp(double smallIn, double lengthFt) {
+    return polynomial(1, 0, -60, 20, smallIn, lengthFt);
+  }
+
+  /**
+   * Blodgett units: pieces sixteen inches across and one foot long.
+   *
+   * @param diameterIn diameter in inches
+   * @param lengthFt length in feet
+   * @return Blodgett feet
+   */
+  public static double blodgett(double diameterIn, double lengthFt) {
+    return polynomial(1, 0, 0, 256, diameterIn, lengthFt);
   }
 
   /** One section by the 1/8-inch rule; factored, as the two terms nearly cancel in thin logs. */

@@ -63,4 +63,103 @@ public final class LogVolume {
         * lengthM
         / (3 * AREA_DIVISOR);
   }
+
+  /**
+   * Cylinder of the mean of the end diameters.
+   *
+   * @param largeCm diameter of the large end in cm
+   * @param smallCm diameter of the small end in cm
+   * @param lengthM length in m
+   * @return volume in m³
+   */
+  public static double meanDiameter(double largeCm, double smallCm, double lengthM) {
+    return huber((largeCm + smallCm) / 2, lengthM);
+  }
+
+  /**
+   * Frustum of a neiloid. The powers of the areas by thirds are powers of the cube roots of the
+   * diameters.
+   *
+   * @param largeCm diameter of the large end in cm
+   * @param smallCm diameter of the small end in cm
+   * @param lengthM length in m
+   * @return volume in m³
+   */
+  public static double neiloidFrustum(double largeCm, double smallCm, double lengthM) {
+    double large = StrictMath.cbrt(largeCm);
+    double small = StrictMath.cbrt(smallCm);
+    double largeSquared = large * large;
+    double smallSquared = small * small;
+    double squares =
+        largeCm * largeCm
+            + largeSquared * smallSquared * (largeSquared + smallSquared)
+            + smallCm * smallCm;
+    return Math.PI * squares * lengthM / (4 * AREA_DIVISOR);
+  }
+
+  /**
+   * Butt-log rule: a quarter of the large area and three quarters of the small, times length.
+   *
+   * @param largeCm diameter of the large end in cm
+   * @param smallCm diameter of the small end in cm
+   * @param lengthM length in m
+   * @return volume in m³
+   */
+  public static double bruceButt(double largeCm, double smallCm, double lengthM) {
+    return Math.PI
+        * (0.25 * (largeCm * largeCm) + 0.75 * (smallCm * smallCm))
+        * lengthM
+        / AREA_DIVISOR;
+  }
+
+  /**
+   * Hossfeld: three times the area a third from the large end and once the top, a quarter of it.
+   *
+   * @param thirdCm diameter a third of the length from the large end in cm
+   * @param topCm diameter of the top in cm
+   * @param lengthM length in m
+   * @return volume in m³
+   */
+  public static double hossfeld(double thirdCm, double topCm, double lengthM) {
+    return Math.PI * (3 * (thirdCm * thirdCm) + topCm * topCm) * lengthM / (4 * AREA_DIVISOR);
+  }
+
+  /**
+   * Simony: twice the outer quarter areas less the middle, a third of it, times length.
+   *
+   * @param quarterCm diameter at a quarter of the length in cm
+   * @param middleCm diameter at the middle in cm
+   * @param threeQuarterCm diameter at three quarters of the length in cm
+   * @param lengthM length in m
+   * @return volume in m³
+   */
+  public static double simony(
+      double quarterCm, double middleCm, double threeQuarterCm, double lengthM) {
+    double squares =
+        2 * (quarterCm * quarterCm) - middleCm * middleCm + 2 * (threeQuarterCm * threeQuarterCm);
+    return Math.PI * squares * lengthM / (3 * AREA_DIVISOR);
+  }
+
+  /**
+   * Cylinder of the small end.
+   *
+   * @param smallCm diameter of the small end in cm
+   * @param lengthM length in m
+   * @return volume in m³
+   */
+  public static double smallEndCylinder(double smallCm, double lengthM) {
+    return huber(smallCm, lengthM);
+  }
+
+  /**
+   * Sorenson: the middle diameter from the small end and a taper of one inch in ten feet.
+   *
+   * @param smallIn diameter of the small end in inches
+   * @param lengthFt length in feet
+   * @return volume in cubic feet
+   */
+  public static double sorenson(double smallIn, double lengthFt) {
+    double middle = smallIn + 0.05 * lengthFt;
+    return Math.PI * (middle * middle) * lengthFt / 576;
+  }
 }

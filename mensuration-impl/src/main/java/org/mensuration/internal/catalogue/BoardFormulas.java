@@ -23,7 +23,7 @@ import org.mensuration.kernel.BoardFeet;
 
 /** Board-foot rules. Immutable and thread-safe. */
 public final class BoardFormulas {
-  private static final String DIAMETER = "small-end diameter inside bark";
+  static final String DIAMETER = "small-end diameter inside bark";
 
   /** Doyle. */
   public static final BoundFormula DOYLE =
@@ -62,12 +62,31 @@ public final class BoardFormulas {
           .note("below 3.23 in a section would count negative, so the rule refuses")
           .kernel2(BoardFeet::internationalQuarter);
 
+  /** International 1/8-inch by sections. */
+  public static final BoundFormula INTERNATIONAL_EIGHTH =
+      Definition.of(
+              "board/international-eighth",
+              "International 1/8-inch by four-foot sections",
+              Nature.CONVENTION)
+          .input("small_diameter", "D", "in", Domain.atLeast(3.23), DIAMETER)
+          .input("length", "L", "ft", Domain.above(0), "length of the log")
+          .gives("scale", "V", "bf", sections())
+          .definedBy(Works.DOF_INT14, "three entries")
+          .explainedBy(Works.MI290401, "Sec. 1, coefficients of the section")
+          .note("a rest of less than four feet counts in proportion, at the butt; not rounded")
+          .kernel2(BoardFeet::internationalEighth);
+
   /** The topic. */
-  public static final List<BoundFormula> ALL = List.of(DOYLE, INTERNATIONAL_QUARTER);
+  public static final List<BoundFormula> ALL =
+      List.of(DOYLE, INTERNATIONAL_QUARTER, INTERNATIONAL_EIGHTH);
 
   private BoardFormulas() {}
 
   private static Equation international() {
+    return times(ratio(19, 21), sections());
+  }
+
+  private static Equation sections() {
     Equation diameter = plus(sym("D"), over(minus(sym("i"), num(1)), num(2)));
     Equation rest = plus(sym("D"), over(sym("n"), num(2)));
     return where(
@@ -76,11 +95,9 @@ public final class BoardFormulas {
         where(
             "r",
             minus(over(sym("L"), num(4)), sym("n")),
-            times(
-                ratio(19, 21),
-                plus(
-                    new Equation.IndexSum("i", num(1), sym("n"), eighth(diameter)),
-                    times(sym("r"), eighth(rest))))));
+            plus(
+                new Equation.IndexSum("i", num(1), sym("n"), eighth(diameter)),
+                times(sym("r"), eighth(rest)))));
   }
 
   /** A four-foot section by the 1/8-inch rule. */

@@ -18,6 +18,8 @@ import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.internal.formula.Definition;
 import org.mensuration.internal.source.Works;
 import org.mensuration.kernel.LogVolume;
+import org.mensuration.source.Citation;
+import org.mensuration.source.Role;
 
 /** Solid volume of logs. Immutable and thread-safe. */
 public final class LogFormulas {
@@ -36,11 +38,7 @@ public final class LogFormulas {
 
   /** Smalian. */
   public static final BoundFormula SMALIAN =
-      Definition.of("log/smalian", "Smalian volume", Nature.GEOMETRIC)
-          .input("large_diameter", "d_l", "cm", DIAMETER, "diameter of the large end")
-          .input("small_diameter", "d_s", "cm", DIAMETER, "diameter of the small end")
-          .input("length", "L", "m", LENGTH, "length of the log")
-          .relation("small_diameter", AT_MOST, 1, "large_diameter", "d_s ≤ d_l")
+      ends("log/smalian", "Smalian volume", Nature.GEOMETRIC)
           .gives(
               "volume",
               "V",
@@ -102,10 +100,175 @@ public final class LogFormulas {
           .note("10 000 square centimetres make a square metre")
           .kernel3(LogVolume::coneFrustum);
 
+  /** Cylinder of the mean diameter. */
+  public static final BoundFormula MEAN_DIAMETER =
+      ends("log/mean-diameter", "Cylinder of the mean of the end diameters", Nature.CONVENTION)
+          .gives(
+              "volume",
+              "V",
+              "m3",
+              where(
+                  "d",
+                  over(plus(sym("d_l"), sym("d_s")), num(2)),
+                  area("g", "d", times(sym("g"), sym("L")))))
+          .definedBy(Works.BRIGGS_CH2, "Table 2-1, sub-neiloid")
+          .note("low for every tapering log")
+          .kernel3(LogVolume::meanDiameter);
+
+  /** Frustum of a neiloid. */
+  public static final BoundFormula NEILOID_FRUSTUM =
+      ends("log/neiloid-frustum", "Frustum of a neiloid", Nature.GEOMETRIC)
+          .gives(
+              "volume",
+              "V",
+              "m3",
+              area(
+                  "g_l",
+                  "d_l",
+                  area(
+                      "g_s",
+                      "d_s",
+                      times(
+                          over(sym("L"), num(4)),
+                          plus(
+                              sym("g_l"),
+                              root(times(squared(sym("g_l")), sym("g_s"))),
+                              root(times(sym("g_l"), squared(sym("g_s")))),
+                              sym("g_s"))))))
+          .cites(Citation.derived("integral of an area that grows with the cube of the distance"))
+          .kernel3(LogVolume::neiloidFrustum);
+
+  /** Butt-log rule. */
+  public static final BoundFormula BRUCE_BUTT =
+      ends("log/bruce-butt", "Bruce butt-log rule", Nature.EMPIRICAL)
+          .gives(
+              "volume",
+              "V",
+              "m3",
+              area(
+                  "g_l",
+                  "d_l",
+                  area(
+                      "g_s",
+                      "d_s",
+                      times(
+                          plus(times(num("0.25"), sym("g_l")), times(num("0.75"), sym("g_s"))),
+                          sym("L")))))
+          .cites(Citation.fromMemory(Role.DEFINES, Works.BRUCE1982, "formula"))
+          .note("for butt logs only; as a general rule it is far too low")
+          .kernel3(LogVolume::bruceButt);
+
+  /** Hossfeld. */
+  public static final BoundFormula HOSSFELD =
+      Definition.of("log/hossfeld", "Hossfeld section", Nature.GEOMETRIC)
+          .input("third_diameter", "d_3", "cm", DIAMETER, "diameter a third from the large end")
+          .input("top_diameter", "d_t", "cm", DIAMETER, "diameter of the top")
+          .input("length", "L", "m", LENGTH, "length of the log")
+          .relation("top_diameter", AT_MOST, 1, "third_diameter", "d_t ≤ d_3")
+          .gives(
+              "volume",
+              "V",
+              "m3",
+              area(
+                  "g_3",
+                  "d_3",
+                  area(
+                      "g_t",
+                      "d_t",
+                      times(over(plus(times(num(3), sym("g_3")), sym("g_t")), num(4)), sym("L")))))
+          .cites(Citation.fromMemory("three times the area at one third and once the top area"))
+          .note("exact for a paraboloid and a cone")
+          .kernel3(LogVolume::hossfeld);
+
+  /** Simony. */
+  public static final BoundFormula SIMONY =
+      Definition.of("log/simony", "Simony section", Nature.GEOMETRIC)
+          .input("quarter_diameter", "d_1", "cm", DIAMETER, "diameter at a quarter of the length")
+          .input("middle_diameter", "d_2", "cm", DIAMETER, "diameter at the middle")
+          .input("three_quarter_diameter", "d_3", "cm", DIAMETER, "diameter at three quarters")
+          .input("length", "L", "m", LENGTH, "length of the log")
+          .relation("middle_diameter", AT_MOST, 1, "quarter_diameter", "d_2 ≤ d_1")
+          .relation("three_quarter_diameter", AT_MOST, 1, "middle_diameter", "d_3 ≤ d_2")
+          .gives(
+              "volume",
+              "V",
+              "m3",
+              area(
+                  "g_1",
+                  "d_1",
+                  area(
+                      "g_2",
+                      "d_2",
+                      area(
+                          "g_3",
+                          "d_3",
+                          over(
+                              times(
+                                  sym("L"),
+                                  plus(
+                                      times(num(2), sym("g_1")),
+                                      new Equation.Negative(sym("g_2")),
+                                      times(num(2), sym("g_3")))),
+                              num(3))))))
+          .cites(Citation.fromMemory("twice the outer quarter areas less the middle area"))
+          .note("exact for a paraboloid, a cone and a neiloid")
+          .kernel4(LogVolume::simony);
+
+  /** Cylinder of the small end. */
+  public static final BoundFormula SMALL_END_CYLINDER =
+      Definition.of("log/small-end-cylinder", "Cylinder of the small end", Nature.CONVENTION)
+          .input("small_diameter", "d_s", "cm", DIAMETER, "diameter of the small end")
+          .input("length", "L", "m", LENGTH, "length of the log")
+          .gives("volume", "V", "m3", area("g_s", "d_s", times(sym("g_s"), sym("L"))))
+          .cites(Citation.commonPractice("the largest cylinder that a straight log holds"))
+          .kernel2(LogVolume::smallEndCylinder);
+
+  /** Sorenson. */
+  public static final BoundFormula SORENSON =
+      Definition.of("log/sorenson", "Sorenson small-end rule", Nature.EMPIRICAL)
+          .input("small_diameter", "d_s", "in", DIAMETER, "diameter of the small end")
+          .input("length", "L", "ft", LENGTH, "length of the log")
+          .gives(
+              "volume",
+              "V",
+              "ft3",
+              times(
+                  over(pi(), num(576)),
+                  squared(plus(sym("d_s"), times(num("0.05"), sym("L")))),
+                  sym("L")))
+          .definedBy(Works.BRIGGS_CH2, "Table 2-1")
+          .note("assumes a taper of one inch in ten feet; the 0.05 is inches per foot")
+          .kernel2(LogVolume::sorenson);
+
   /** The topic. */
-  public static final List<BoundFormula> ALL = List.of(HUBER, SMALIAN, NEWTON, CONE_FRUSTUM);
+  public static final List<BoundFormula> ALL =
+      List.of(
+          HUBER,
+          SMALIAN,
+          NEWTON,
+          CONE_FRUSTUM,
+          MEAN_DIAMETER,
+          NEILOID_FRUSTUM,
+          BRUCE_BUTT,
+          HOSSFELD,
+          SIMONY,
+          SMALL_END_CYLINDER,
+          SORENSON);
 
   private LogFormulas() {}
+
+  /** Starts a formula of both ends and the length. */
+  private static Definition ends(String id, String title, Nature nature) {
+    return Definition.of(id, title, nature)
+        .input("large_diameter", "d_l", "cm", DIAMETER, "diameter of the large end")
+        .input("small_diameter", "d_s", "cm", DIAMETER, "diameter of the small end")
+        .input("length", "L", "m", LENGTH, "length of the log")
+        .relation("small_diameter", AT_MOST, 1, "large_diameter", "d_s ≤ d_l");
+  }
+
+  private static Equation root(Equation cube) {
+    return new Equation.Root(cube, 3);
+  }
 
   /** Names a sectional area in m² of a diameter in cm. */
   private static Equation area(String symbol, String diameter, Equation in) {

@@ -18,6 +18,7 @@ public final class Topics {
     all.addAll(HeightFormulas.ALL);
     all.addAll(LogFormulas.ALL);
     all.addAll(BoardFormulas.ALL);
+    all.addAll(PolynomialBoardFormulas.ALL);
     return all;
   }
 }

@@ -297,5 +297,55 @@ public final class Works {
           "Mason, Bruce and Girard",
           "");
 
+  /** David Bruce, 1982. */
+  public static final Source BRUCE1982 =
+      new Source(
+          "bruce1982",
+          "David Bruce",
+          "1982",
+          "Butt log volume estimators",
+          "Forest Science 28:489-503",
+          "");
+
+  /** Avery and Burkhart; Husch, Miller and Beers, several editions. */
+  public static final Source TEXTBOOK_MEM =
+      new Source(
+          "textbook_mem",
+          "Avery and Burkhart; Husch, Miller and Beers",
+          "several editions",
+          "Forest Measurements; Forest Mensuration",
+          "textbooks",
+          "");
+
+  /** Frank Freese, 1973. */
+  public static final Source FREESE_FPL01 =
+      new Source(
+          "freese_fpl01",
+          "Frank Freese",
+          "1973",
+          "A Collection of Log Rules",
+          "USDA Forest Service General Technical Report FPL-1",
+          "https://docslib.org/doc/4983619/a-collection-of-log-rules-u-s-d-a");
+
+  /** State of Vermont, 1967. */
+  public static final Source VT2693 =
+      new Source(
+          "vt2693",
+          "State of Vermont",
+          "1967",
+          "9 V.S.A. 2693 Log measure - the Vermont rule",
+          "Vermont Statutes, 1967 No. 102 s.27",
+          "http://laws9.com/statutes/vermont/title-09/chapter-73/2693");
+
+  /** Encyclopedia Americana, . */
+  public static final Source AMERICANA_WM =
+      new Source(
+          "americana_wm",
+          "Encyclopedia Americana",
+          "",
+          "Weights and Measures",
+          "Encyclopedia Americana vol. 29",
+          "http://gluedideas.com/content-collection/encyclopedia-americana-29/Weights-and-Measures_P6.html");
+
   private Works() {}
 }
