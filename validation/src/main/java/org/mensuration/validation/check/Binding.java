@@ -113,8 +113,7 @@ record Binding(
             + String.join(", ", inputs.stream().map(Binding::shown).toList()));
   }
 
-  private static TableException units(
-      Table table, Subject subject, String given, String wanted) {
+  private static TableException units(Table table, Subject subject, String given, String wanted) {
     return TableException.of(
         table.name(), "column " + given + " does not fit " + wanted + " of " + subject.id());
   }

@@ -54,8 +54,7 @@ final class CellChecker {
         .orElseGet(() -> cell(row, printed, computed, plain, ""));
   }
 
-  private Verdict plain(
-      BigDecimal printed, BigDecimal computed, BigDecimal noise, Spread spread) {
+  private Verdict plain(BigDecimal printed, BigDecimal computed, BigDecimal noise, Spread spread) {
     Precision precision = binding.column().precision();
     Range range = precision.range(printed).widened(noise);
     boolean agrees = range.contains(computed);
@@ -74,8 +73,7 @@ final class CellChecker {
   }
 
   /** Whether agreement means that the print itself comes out. */
-  private static boolean sameDigits(
-      Precision precision, BigDecimal printed, BigDecimal computed) {
+  private static boolean sameDigits(Precision precision, BigDecimal printed, BigDecimal computed) {
     if (precision instanceof Precision.Printed form) {
       return form.rounding() != Rounding.UNKNOWN;
     }
@@ -177,13 +175,7 @@ final class CellChecker {
             + (why.isEmpty() ? "" : " (" + why + ")")
             + (row.note().isEmpty() ? "" : "; note: " + row.note());
     return new CellCheck(
-        row,
-        binding.column(),
-        binding.subject().id(),
-        printed,
-        difference,
-        verdict,
-        message);
+        row, binding.column(), binding.subject().id(), printed, difference, verdict, message);
   }
 
   private String where(TableRow row) {

@@ -10,8 +10,7 @@ import java.util.stream.Stream;
  * @param evidence one entry a formula of the catalogue
  * @param problems tables that could not be read or do not fit their formula
  */
-public record CheckReport(
-    List<TableCheck> checks, List<Evidence> evidence, List<String> problems) {
+public record CheckReport(List<TableCheck> checks, List<Evidence> evidence, List<String> problems) {
   /** Copies the lists. */
   public CheckReport {
     checks = List.copyOf(checks);

@@ -91,12 +91,9 @@ final class ColumnUnit {
     int power = matcher.group(2).isEmpty() ? 1 : matcher.group(2).charAt(0) - '0';
     BigDecimal area = AREAS.get(name);
     if (area != null) {
-      return power > 1
-          ? Optional.empty()
-          : Optional.of(new ColumnUnit("2", area, BigDecimal.ONE));
+      return power > 1 ? Optional.empty() : Optional.of(new ColumnUnit("2", area, BigDecimal.ONE));
     }
     BigDecimal length = LENGTHS.getOrDefault(name, BigDecimal.ONE);
-    return Optional.of(
-        new ColumnUnit(Integer.toString(power), length.pow(power), BigDecimal.ONE));
+    return Optional.of(new ColumnUnit(Integer.toString(power), length.pow(power), BigDecimal.ONE));
   }
 }

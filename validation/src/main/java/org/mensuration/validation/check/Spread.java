@@ -2,6 +2,7 @@ package org.mensuration.validation.check;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.mensuration.formula.Domain;
@@ -36,9 +37,9 @@ record Spread(BigDecimal least, BigDecimal most) {
       }
       Parameter parameter = binding.subject().parameters().get(i);
       for (int j = 0; j < inputs.get(i).size(); j++) {
-        double[] places = places(parameter.domain(), inputs.get(i).get(j), half.get());
+        List<Double> places = places(parameter.domain(), inputs.get(i).get(j), half.get());
         moved.add(new Moved(i, j, places));
-        grid = Math.min(LARGEST_GRID + 1L, grid * places.length);
+        grid = Math.min(LARGEST_GRID + 1L, grid * places.size());
       }
     }
     Walk walk = new Walk(binding, Doubles.of(inputs), computed);
@@ -58,21 +59,22 @@ record Spread(BigDecimal least, BigDecimal most) {
   }
 
   /** One reading and the places it is moved to. */
-  private record Moved(int input, int reading, double[] places) {}
+  private record Moved(int input, int reading, List<Double> places) {}
 
   /**
    * Both ends, just inside both ends, and the middle: the pairs at the ends stand on either side of
    * a step of the formula that lies there.
    */
-  private static double[] places(Domain domain, BigDecimal value, BigDecimal half) {
+  private static List<Double> places(Domain domain, BigDecimal value, BigDecimal half) {
     double low = value.subtract(half).doubleValue();
     double high = value.add(half).doubleValue();
     double[] wanted = {low, Math.nextUp(low), value.doubleValue(), Math.nextDown(high), high};
-    return java.util.Arrays.stream(wanted)
+    return Arrays.stream(wanted)
         .map(place -> inside(domain, place))
         .filter(domain::contains)
         .distinct()
-        .toArray();
+        .boxed()
+        .toList();
   }
 
   private static double inside(Domain domain, double place) {

@@ -14,8 +14,7 @@ import org.mensuration.validation.table.Table;
  * @param subject identifier of the formula or procedure
  * @param cells its cells
  */
-public record TableCheck(
-    Table table, ResultColumn column, String subject, List<CellCheck> cells) {
+public record TableCheck(Table table, ResultColumn column, String subject, List<CellCheck> cells) {
   /** Copies the cells. */
   public TableCheck {
     Objects.requireNonNull(table, "table");

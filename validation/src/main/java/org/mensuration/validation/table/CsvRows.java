@@ -3,6 +3,8 @@ package org.mensuration.validation.table;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -34,11 +36,14 @@ final class CsvRows {
   static CsvRows read(String file, String text, long before) {
     List<Line> lines = new ArrayList<>();
     try (CsvReader<CsvRecord> reader =
-        CsvReader.builder().allowExtraFields(true).allowMissingFields(true).ofCsvRecord(text)) {
+        CsvReader.builder()
+            .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+            .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+            .ofCsvRecord(text)) {
       for (CsvRecord row : reader) {
         lines.add(new Line(before + row.getStartingLineNumber(), row.getFields()));
       }
-    } catch (CsvParseException | java.io.IOException e) {
+    } catch (CsvParseException | IOException e) {
       throw TableException.of(file, String.valueOf(e.getMessage()));
     }
     if (lines.isEmpty()) {

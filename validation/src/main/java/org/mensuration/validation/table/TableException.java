@@ -18,8 +18,7 @@ public final class TableException extends RuntimeException {
    * @return the exception
    */
   public static TableException at(String file, long line, String found, String wanted) {
-    return new TableException(
-        file + ", line " + line + ": found " + found + ", wanted " + wanted);
+    return new TableException(file + ", line " + line + ": found " + found + ", wanted " + wanted);
   }
 
   /**
