@@ -25,7 +25,18 @@ public record CellCheck(
     BigDecimal difference,
     Verdict verdict,
     String message) {
-  /** Checks that every part is there. */
+  /**
+   * Checks that every part is there.
+   *
+   * @param row the row
+   * @param column the result column
+   * @param subject identifier of the formula or procedure
+   * @param printed the printed figure
+   * @param difference distance from print in the measure of the column; zero where nothing was
+   *     computed
+   * @param verdict what was found
+   * @param message the comparison in words
+   */
   public CellCheck {
     Objects.requireNonNull(row, "row");
     Objects.requireNonNull(column, "column");

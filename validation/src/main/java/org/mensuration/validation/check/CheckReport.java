@@ -11,7 +11,13 @@ import java.util.stream.Stream;
  * @param problems tables that could not be read or do not fit their formula
  */
 public record CheckReport(List<TableCheck> checks, List<Evidence> evidence, List<String> problems) {
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param checks one entry a result column, in the order of the tables
+   * @param evidence one entry a formula of the catalogue
+   * @param problems tables that could not be read or do not fit their formula
+   */
   public CheckReport {
     checks = List.copyOf(checks);
     evidence = List.copyOf(evidence);

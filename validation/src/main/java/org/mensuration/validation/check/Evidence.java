@@ -13,7 +13,14 @@ import org.mensuration.validation.table.Standing;
  * @param computed computed cells that support it; test vectors, no references
  */
 public record Evidence(String formula, int published, int recalled, int computed) {
-  /** Checks that a formula is named. */
+  /**
+   * Checks that a formula is named.
+   *
+   * @param formula identifier of the formula
+   * @param published cells of published tables and examples that support it
+   * @param recalled cells from memory or common practice that support it
+   * @param computed computed cells that support it; test vectors, no references
+   */
   public Evidence {
     Objects.requireNonNull(formula, "formula");
   }

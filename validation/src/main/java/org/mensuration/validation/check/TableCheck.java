@@ -15,7 +15,14 @@ import org.mensuration.validation.table.Table;
  * @param cells its cells
  */
 public record TableCheck(Table table, ResultColumn column, String subject, List<CellCheck> cells) {
-  /** Copies the cells. */
+  /**
+   * Copies the cells.
+   *
+   * @param table the table
+   * @param column the result column
+   * @param subject identifier of the formula or procedure
+   * @param cells its cells
+   */
   public TableCheck {
     Objects.requireNonNull(table, "table");
     Objects.requireNonNull(column, "column");

@@ -14,7 +14,15 @@ import java.util.Objects;
  */
 public record Deviation(
     String table, String row, BigDecimal amount, String reason, String secondSource) {
-  /** Checks that every part is there. */
+  /**
+   * Checks that every part is there.
+   *
+   * @param table name of the table
+   * @param row key of the row; with several result columns followed by {@code >} and the column
+   * @param amount printed minus computed, in the unit of the column, rounded to its own digits
+   * @param reason why the figure deviates
+   * @param secondSource what proves it; may be blank where the reason is the argument
+   */
   public Deviation {
     Objects.requireNonNull(table, "table");
     Objects.requireNonNull(row, "row");

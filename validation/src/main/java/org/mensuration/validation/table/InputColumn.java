@@ -12,7 +12,13 @@ import java.util.Optional;
  * @param step the step to which the inputs were rounded; empty if they are exact
  */
 public record InputColumn(String name, String unit, Optional<BigDecimal> step) {
-  /** Checks that every part is there. */
+  /**
+   * Checks that every part is there.
+   *
+   * @param name name of the input, as in the formula
+   * @param unit unit of the cells
+   * @param step the step to which the inputs were rounded; empty if they are exact
+   */
   public InputColumn {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(unit, "unit");

@@ -40,6 +40,8 @@ public sealed interface Precision {
     /**
      * Checks the step.
      *
+     * @param step the printed step; empty for one unit of the last digit of each cell
+     * @param rounding how it was rounded
      * @throws IllegalArgumentException if the step is not above zero
      */
     public Printed {
@@ -74,6 +76,7 @@ public sealed interface Precision {
     /**
      * Checks the count.
      *
+     * @param count how many units may be lost
      * @throws IllegalArgumentException if the count is not above zero
      */
     public Ulps {
@@ -108,6 +111,7 @@ public sealed interface Precision {
     /**
      * Checks the bound.
      *
+     * @param bound largest difference
      * @throws IllegalArgumentException if the bound is not above zero
      */
     public Absolute {

@@ -21,7 +21,17 @@ public record SourceEntry(
     String publisher,
     String address,
     String read) {
-  /** Checks that every part is there. */
+  /**
+   * Checks that every part is there.
+   *
+   * @param id identifier used in heads
+   * @param author author or body
+   * @param year year as known
+   * @param title title
+   * @param publisher publisher or series
+   * @param address where it was read
+   * @param read how far it was read
+   */
   public SourceEntry {
     Objects.requireNonNull(id, "id");
     Objects.requireNonNull(author, "author");

@@ -18,7 +18,15 @@ public record Table(
     TableHead head,
     List<TableRow> rows,
     List<Deviation> deviations) {
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param name folder and file without ending, such as {@code chase1913/doyle}
+   * @param source the work it was taken from
+   * @param head what it says about itself
+   * @param rows its rows
+   * @param deviations known deviations of its rows
+   */
   public Table {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(source, "source");

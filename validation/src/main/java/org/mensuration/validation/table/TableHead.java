@@ -25,7 +25,18 @@ public record TableHead(
     List<InputColumn> inputs,
     List<ResultColumn> results,
     List<String> notes) {
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param source identifier in the bibliography
+   * @param locator place in the source
+   * @param formula formula of every result column that names none of its own
+   * @param procedure procedure that gives the results instead of a formula
+   * @param standing how far the rows are evidence
+   * @param inputs columns of inputs
+   * @param results columns of results, at least one
+   * @param notes remarks
+   */
   public TableHead {
     Objects.requireNonNull(source, "source");
     Objects.requireNonNull(locator, "locator");
