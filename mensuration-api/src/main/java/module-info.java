@@ -7,9 +7,11 @@ module org.mensuration.api {
   requires static org.jspecify;
 
   exports org.mensuration.formula;
+  exports org.mensuration.gauge;
   exports org.mensuration.height;
   exports org.mensuration.log;
   exports org.mensuration.optics;
   exports org.mensuration.quantity;
   exports org.mensuration.source;
+  exports org.mensuration.stand;
 }

@@ -9,6 +9,8 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.mensuration.quantity.BasalAreaPerArea;
+import org.mensuration.quantity.StemsPerArea;
+import org.mensuration.quantity.VolumePerArea;
 import tech.units.indriya.quantity.Quantities;
 
 /**
@@ -149,6 +151,28 @@ public final class Measures {
    */
   public static Quantity<BasalAreaPerArea> squareFeetPerAcre(double squareFeetPerAcre) {
     return of(squareFeetPerAcre, ForestUnits.SQUARE_FOOT_PER_ACRE);
+  }
+
+  /**
+   * A quantity in stems per hectare.
+   *
+   * @param stemsPerHectare the number
+   * @return the quantity
+   * @throws IllegalArgumentException if the number is NaN or infinite
+   */
+  public static Quantity<StemsPerArea> perHectare(double stemsPerHectare) {
+    return of(stemsPerHectare, ForestUnits.PER_HECTARE);
+  }
+
+  /**
+   * A quantity in cubic metres per hectare.
+   *
+   * @param cubicMetresPerHectare the number
+   * @return the quantity
+   * @throws IllegalArgumentException if the number is NaN or infinite
+   */
+  public static Quantity<VolumePerArea> cubicMetresPerHectare(double cubicMetresPerHectare) {
+    return of(cubicMetresPerHectare, ForestUnits.CUBIC_METRE_PER_HECTARE);
   }
 
   /**

@@ -19,6 +19,11 @@ public final class Topics {
     all.addAll(LogFormulas.ALL);
     all.addAll(BoardFormulas.ALL);
     all.addAll(PolynomialBoardFormulas.ALL);
+    all.addAll(GaugeFormulas.ALL);
+    all.addAll(PlotFormulas.ALL);
+    all.addAll(CountFormulas.ALL);
+    all.addAll(StandFormulas.ALL);
+    all.addAll(SamplingFormulas.ALL);
     return all;
   }
 }

@@ -30,7 +30,8 @@ class KernelAgainstEquationTest {
   static final Map<String, String> SOLVED =
       Map.of(
           "sampling/mean-interval", "holds a quantile of Student's t",
-          "sampling/points-needed", "a search for the smallest whole number");
+          "sampling/points-needed", "a search for the smallest whole number",
+          "sampling/points-needed-finite", "a search for the smallest whole number");
 
   private static final Map<String, KernelCheck> WORST = new TreeMap<>();
 

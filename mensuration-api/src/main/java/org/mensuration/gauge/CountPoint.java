@@ -1,0 +1,74 @@
+package org.mensuration.gauge;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+
+/**
+ * A sample point and the trees counted there. A point without trees counts as zero and must not be
+ * left out. Immutable and thread-safe.
+ *
+ * @param id name of the point, one of its kind in the stand
+ * @param trees the counted trees; may be empty
+ */
+public record CountPoint(String id, List<CountedTree> trees) {
+
+  /**
+   * Checks the name and copies the trees.
+   *
+   * @param id name of the point
+   * @param trees the counted trees
+   * @throws IllegalArgumentException if the name is blank
+   */
+  public CountPoint {
+    if (Objects.requireNonNull(id, "id").trim().isEmpty()) {
+      throw new IllegalArgumentException("a point needs a name; its id is blank");
+    }
+    trees = List.copyOf(trees);
+  }
+
+  /**
+   * A point with trees, none for an empty point.
+   *
+   * @param id name of the point
+   * @param trees the counted trees
+   * @return the point
+   */
+  public static CountPoint of(String id, CountedTree... trees) {
+    return new CountPoint(id, List.of(trees));
+  }
+
+  /**
+   * A point whose trees are all in and away from edges.
+   *
+   * @param id name of the point
+   * @param diameters diameters at breast height
+   * @return the point
+   */
+  @SafeVarargs
+  public static CountPoint ofDiameters(String id, Quantity<Length>... diameters) {
+    List<CountedTree> trees = new ArrayList<>();
+    for (Quantity<Length> diameter : diameters) {
+      trees.add(CountedTree.of(diameter));
+    }
+    return new CountPoint(id, trees);
+  }
+
+  /**
+   * A point where trees were counted and none measured: good for basal area, not for stems.
+   *
+   * @param id name of the point
+   * @param count how many trees are in
+   * @return the point
+   * @throws IllegalArgumentException if the count is negative
+   */
+  public static CountPoint ofCount(String id, int count) {
+    if (!(count >= 0)) {
+      throw new IllegalArgumentException("point " + id + ": count " + count + ", allowed from 0");
+    }
+    return new CountPoint(id, Collections.nCopies(count, CountedTree.unmeasured()));
+  }
+}

@@ -1,0 +1,2 @@
+/** What counts at sample points say about a stand. */
+package org.mensuration.stand;

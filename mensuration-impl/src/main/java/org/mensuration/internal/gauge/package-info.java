@@ -1,0 +1,2 @@
+/** Implementations of the gauges. */
+package org.mensuration.internal.gauge;

@@ -1,0 +1,2 @@
+/** Implementations of the estimates of a stand. */
+package org.mensuration.internal.stand;

@@ -1,0 +1,2 @@
+/** Results found by search or quantile, on the statistics libraries. */
+package org.mensuration.internal.statistics;

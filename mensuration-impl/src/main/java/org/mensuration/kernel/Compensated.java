@@ -1,0 +1,38 @@
+package org.mensuration.kernel;
+
+/**
+ * Sums that carry what each addition loses (Neumaier), so that a long list keeps its last digits.
+ * Unchecked. Stateless and thread-safe.
+ */
+final class Compensated {
+  private Compensated() {}
+
+  /** What the addition of {@code term} to {@code sum} loses. */
+  static double lost(double sum, double term) {
+    double next = sum + term;
+    return Math.abs(sum) >= Math.abs(term) ? (sum - next) + term : (term - next) + sum;
+  }
+
+  /** The sum of all terms. */
+  static double sum(double[] terms) {
+    double sum = 0;
+    double lost = 0;
+    for (double term : terms) {
+      lost += lost(sum, term);
+      sum += term;
+    }
+    return sum + lost;
+  }
+
+  /** The sum of products. */
+  static double products(double[] left, double[] right) {
+    double sum = 0;
+    double lost = 0;
+    for (int i = 0; i < left.length; i++) {
+      double term = left[i] * right[i];
+      lost += lost(sum, term);
+      sum += term;
+    }
+    return sum + lost;
+  }
+}

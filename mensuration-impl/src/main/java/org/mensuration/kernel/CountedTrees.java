@@ -1,0 +1,104 @@
+package org.mensuration.kernel;
+
+/**
+ * Trees counted at a point: diameters in cm, factors in m²/ha, results per hectare. Unchecked: NaN
+ * in, NaN out. Stateless and thread-safe.
+ */
+public final class CountedTrees {
+  /** Divides π d² with d in cm to give an area in m². */
+  private static final double AREA_DIVISOR = 40000.0;
+
+  private CountedTrees() {}
+
+  /**
+   * Basal area of a tree.
+   *
+   * @param diameterCm diameter in cm
+   * @return area in m²
+   */
+  public static double basalArea(double diameterCm) {
+    return Math.PI * (diameterCm * diameterCm) / AREA_DIVISOR;
+  }
+
+  /**
+   * Volume over basal area of a tree.
+   *
+   * @param volumeM3 volume in m³
+   * @param diameterCm diameter in cm
+   * @return ratio in m³ per m²
+   */
+  public static double volumeBasalAreaRatio(double volumeM3, double diameterCm) {
+    return AREA_DIVISOR * volumeM3 / (Math.PI * (diameterCm * diameterCm));
+  }
+
+  /**
+   * Basal area per hectare of a count.
+   *
+   * @param factorM2Ha factor in m²/ha
+   * @param count trees counted, halves and edge weights included
+   * @return basal area in m²/ha
+   */
+  public static double basalAreaPerHectare(double factorM2Ha, double count) {
+    return factorM2Ha * count;
+  }
+
+  /**
+   * Stems per hectare of counted trees.
+   *
+   * @param factorM2Ha factor in m²/ha
+   * @param diametersCm diameters in cm
+   * @return stems per hectare
+   */
+  public static double stemsPerHectare(double factorM2Ha, double[] diametersCm) {
+    return AREA_DIVISOR * factorM2Ha / Math.PI * inverseSquares(diametersCm);
+  }
+
+  /**
+   * Sum of what each counted tree carries per square metre of its basal area, times the factor.
+   *
+   * @param factorM2Ha factor in m²/ha
+   * @param ratios volume over basal area in m³ per m², or critical heights in m
+   * @return volume in m³/ha
+   */
+  public static double volumePerHectare(double factorM2Ha, double[] ratios) {
+    return factorM2Ha * Compensated.sum(ratios);
+  }
+
+  /**
+   * Quadratic mean diameter of the stand behind counted trees.
+   *
+   * @param diametersCm diameters in cm
+   * @return diameter in cm
+   */
+  public static double quadraticMeanDiameter(double[] diametersCm) {
+    return Math.sqrt(diametersCm.length / inverseSquares(diametersCm));
+  }
+
+  /**
+   * Arithmetic mean diameter of the stand behind counted trees.
+   *
+   * @param diametersCm diameters in cm
+   * @return diameter in cm
+   */
+  public static double arithmeticMeanDiameter(double[] diametersCm) {
+    double sum = 0;
+    double lost = 0;
+    for (double diameter : diametersCm) {
+      double term = 1 / diameter;
+      lost += Compensated.lost(sum, term);
+      sum += term;
+    }
+    return (sum + lost) / inverseSquares(diametersCm);
+  }
+
+  private static double inverseSquares(double[] diametersCm) {
+    double sum = 0;
+    double lost = 0;
+    for (double diameter : diametersCm) {
+      double term = 1 / (diameter * diameter);
+      lost += Compensated.lost(sum, term);
+      sum += term;
+    }
+    return sum + lost;
+  }
+}

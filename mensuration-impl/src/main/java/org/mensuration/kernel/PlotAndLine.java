@@ -1,0 +1,81 @@
+package org.mensuration.kernel;
+
+/**
+ * Fixed plots and lines: lengths in m, areas in m², results per hectare. Unchecked: NaN in, NaN
+ * out. Stateless and thread-safe.
+ */
+public final class PlotAndLine {
+  private static final double HECTARE = 10000.0;
+  private static final double ROOT_OF_PI = Math.sqrt(Math.PI);
+
+  private PlotAndLine() {}
+
+  /**
+   * Radius of a circle of an area.
+   *
+   * @param areaM2 area in m²
+   * @return radius in m
+   */
+  public static double radius(double areaM2) {
+    return Math.sqrt(areaM2) / ROOT_OF_PI;
+  }
+
+  /**
+   * Radius along the slope of a circle that has the right area in the map.
+   *
+   * @param radiusM horizontal radius in m
+   * @param slopeDeg slope in degrees
+   * @return radius along the slope in m
+   */
+  public static double slopeRadius(double radiusM, double slopeDeg) {
+    return radiusM / Math.sqrt(Slope.cos(slopeDeg));
+  }
+
+  /**
+   * Trees per hectare of one tree on a plot.
+   *
+   * @param areaM2 area in m²
+   * @return trees per hectare
+   */
+  public static double expansionFactor(double areaM2) {
+    return HECTARE / areaM2;
+  }
+
+  /**
+   * Trees per hectare of one tree chosen from a line by its diameter.
+   *
+   * @param lineLengthM length of the line in m
+   * @param factorM2Ha factor of the gauge in m²/ha
+   * @param diameterCm diameter in cm
+   * @return trees per hectare
+   */
+  public static double horizontalLine(double lineLengthM, double factorM2Ha, double diameterCm) {
+    return HECTARE / lineLengthM * Math.sqrt(factorM2Ha) / diameterCm;
+  }
+
+  /**
+   * Trees per hectare of one tree chosen from a point by the angle of its top.
+   *
+   * @param angleDeg least elevation of the top in degrees
+   * @param heightM height above the eye in m
+   * @return trees per hectare
+   */
+  public static double verticalPoint(double angleDeg, double heightM) {
+    double ratio = Slope.tanOver(angleDeg, heightM);
+    return HECTARE * (ratio * ratio) / Math.PI;
+  }
+
+  /**
+   * Trees per hectare of one tree chosen from a line by the angle of its top.
+   *
+   * @param angleDeg least elevation of the top in degrees
+   * @param heightM height above the eye in m
+   * @param lineLengthM length of the line in m
+   * @return trees per hectare
+   */
+  public static double verticalLine(double angleDeg, double heightM, double lineLengthM) {
+    double shorter = Math.min(heightM, lineLengthM);
+    double longer = Math.max(heightM, lineLengthM);
+    return HECTARE / 2 * Slope.tanOver(angleDeg, shorter) / longer;
+  }
+}
