@@ -5,18 +5,28 @@ import static org.assertj.core.api.Assertions.within;
 import static org.mensuration.units.ForestUnits.CENTIMETRE;
 import static org.mensuration.units.ForestUnits.CUBIC_FOOT;
 import static org.mensuration.units.ForestUnits.CUBIC_METRE;
+import static org.mensuration.units.ForestUnits.PER_HECTARE;
+import static org.mensuration.units.ForestUnits.SQUARE_METRE_PER_HECTARE;
 import static org.mensuration.units.Measures.centimetres;
 import static org.mensuration.units.Measures.in;
 import static org.mensuration.units.Measures.metres;
+import static org.mensuration.units.Measures.squareMetresPerHectare;
 
+import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.mensuration.formula.Explanation;
+import org.mensuration.gauge.AngleGauge;
+import org.mensuration.gauge.CountPoint;
+import org.mensuration.gauge.CountedTree;
 import org.mensuration.log.Log;
 import org.mensuration.optics.OpticalScale;
+import org.mensuration.quantity.BasalAreaPerArea;
+import org.mensuration.stand.Interval;
+import org.mensuration.stand.StandEstimate;
 
 /** The examples of the README, which quotes what stands between the marks. */
 @Tag("locale")
@@ -36,5 +46,28 @@ class UserGuideTest {
     assertThat(in(section, CUBIC_METRE)).isCloseTo(cubicMetres, within(1e-15));
     assertThat(cubicFeet).isCloseTo(cubicMetres / (0.3048 * 0.3048 * 0.3048), within(1e-12));
     assertThat(steps.toString()).contains("46", "31.5", "Smalian").doesNotContain("31,5");
+  }
+
+  @Test
+  void stand() {
+    // begin stand
+    AngleGauge gauge = AngleGauges.ofFactor(squareMetresPerHectare(4));
+    List<CountPoint> points =
+        List.of(
+            CountPoint.ofDiameters("1", centimetres(31), centimetres(24), centimetres(40)),
+            CountPoint.of("2", CountedTree.of(centimetres(28)).half()), // borderline, not measured
+            CountPoint.of("3")); // nobody in; still a point
+    StandEstimate stand = Stands.estimate(gauge, points);
+    double squareMetresPerHectare = in(stand.basalArea().value(), SQUARE_METRE_PER_HECTARE);
+    double stemsPerHectare = in(stand.stems().value(), PER_HECTARE);
+    Interval<BasalAreaPerArea> interval = stand.basalArea().interval(0.95); // sampling error only
+    // end stand
+    // 3½ trees of 4 m²/ha at three points, each standing for 4 over its own basal area.
+    assertThat(squareMetresPerHectare).isCloseTo(14.0 / 3, within(1e-14));
+    double stems = 1 / 0.0961 + 1 / 0.0576 + 1 / 0.16 + 0.5 / 0.0784;
+    assertThat(stemsPerHectare).isCloseTo(16 / Math.PI * stems / 3, within(1e-11));
+    double half = 4.302653 * Math.sqrt((148 - 196.0 / 3) / 2) / Math.sqrt(3);
+    assertThat(in(interval.upper(), SQUARE_METRE_PER_HECTARE))
+        .isCloseTo(14.0 / 3 + half, within(1e-5));
   }
 }
