@@ -1,0 +1,133 @@
+package org.mensuration.validation.worked;
+
+import org.mensuration.formula.Catalogue;
+import org.mensuration.formula.Formula;
+
+/**
+ * The formulas of the catalogue that a worked stand needs, under the names it uses. No arithmetic
+ * of forests stands anywhere else in this package. Immutable and thread-safe.
+ */
+final class Arithmetic {
+  private final Formula divisionWidth;
+  private final Formula diameter;
+  private final Formula diameterElevated;
+  private final Formula height;
+  private final Formula cylinder;
+  private final Formula smalian;
+  private final Formula newton;
+  private final Formula ratio;
+  private final Formula pointBasalArea;
+  private final Formula treeFactor;
+  private final Formula limitingDistance;
+  private final Formula horizontal;
+  private final Formula volume;
+  private final Formula quadraticMean;
+  private final Formula standardError;
+  private final Formula interval;
+  private final Formula combined;
+  private final Formula pointsNeeded;
+
+  Arithmetic(Catalogue catalogue) {
+    divisionWidth = catalogue.formula("optics/division-width");
+    diameter = catalogue.formula("optics/diameter-from-divisions");
+    diameterElevated = catalogue.formula("optics/diameter-from-divisions-elevated");
+    height = catalogue.formula("height/tangent");
+    cylinder = catalogue.formula("log/huber");
+    smalian = catalogue.formula("log/smalian");
+    newton = catalogue.formula("log/newton");
+    ratio = catalogue.formula("tree/volume-basal-area-ratio");
+    pointBasalArea = catalogue.formula("point/basal-area");
+    treeFactor = catalogue.formula("gauge/tree-factor");
+    limitingDistance = catalogue.formula("gauge/limiting-distance-centre");
+    horizontal = catalogue.formula("height/tangent-ground-slope");
+    volume = catalogue.formula("stand/volume");
+    quadraticMean = catalogue.formula("stand/quadratic-mean-diameter");
+    standardError = catalogue.formula("sampling/standard-error");
+    interval = catalogue.formula("sampling/mean-interval");
+    combined = catalogue.formula("sampling/combined-error");
+    pointsNeeded = catalogue.formula("sampling/points-needed");
+  }
+
+  double divisionWidth(double diameterCm, double divisions) {
+    return divisionWidth.apply(diameterCm, divisions);
+  }
+
+  double diameter(double widthCm, double divisions) {
+    return diameter.apply(widthCm, divisions);
+  }
+
+  double diameterElevated(double widthCm, double divisions, double angle, double calibration) {
+    return diameterElevated.apply(widthCm, divisions, angle, calibration);
+  }
+
+  double height(double distance, double angle, double baseAngle) {
+    return height.apply(distance, angle, baseAngle);
+  }
+
+  /** Also a piece of which only one diameter is known. */
+  double huber(double middleCm, double length) {
+    return cylinder.apply(middleCm, length);
+  }
+
+  /** The formula is the same both ways; its larger end comes first. */
+  double smalian(double oneCm, double otherCm, double length) {
+    return smalian.apply(Math.max(oneCm, otherCm), Math.min(oneCm, otherCm), length);
+  }
+
+  double newton(double oneCm, double middleCm, double otherCm, double length) {
+    return newton.apply(Math.max(oneCm, otherCm), middleCm, Math.min(oneCm, otherCm), length);
+  }
+
+  /** Newton's rule is exact for a cone, whose middle is half as thick as its foot. */
+  double cone(double footCm, double length) {
+    return newton.apply(footCm, footCm / 2, 0, length);
+  }
+
+  double ratio(double volume, double dbhCm) {
+    return ratio.apply(volume, dbhCm);
+  }
+
+  double pointBasalArea(double factor, double count) {
+    return pointBasalArea.apply(factor, count);
+  }
+
+  double treeFactor(double factor, double dbhCm) {
+    return treeFactor.apply(factor, dbhCm);
+  }
+
+  double limitingDistance(double factor, double dbhCm) {
+    return limitingDistance.apply(factor, dbhCm);
+  }
+
+  /**
+   * The level part of a distance along a slope. A height of 45° above a level sight is as high as
+   * its distance is long, so the height formula for a taped slope gives it.
+   */
+  double horizontal(double slopeDistance, double slope) {
+    return horizontal.apply(slopeDistance, slope, 45, 0);
+  }
+
+  double volume(double basalArea, double ratio) {
+    return volume.apply(basalArea, ratio);
+  }
+
+  double quadraticMean(double basalArea, double stems) {
+    return quadraticMean.apply(basalArea, stems);
+  }
+
+  double standardError(double deviation, double count) {
+    return standardError.apply(deviation, count);
+  }
+
+  double halfWidth(double mean, double error, int degreesOfFreedom) {
+    return interval.apply(mean, error, degreesOfFreedom, 95);
+  }
+
+  double combined(double one, double other) {
+    return combined.apply(one, other);
+  }
+
+  double pointsNeeded(double coefficientOfVariation, double allowedError) {
+    return pointsNeeded.apply(coefficientOfVariation, allowedError, 95);
+  }
+}
