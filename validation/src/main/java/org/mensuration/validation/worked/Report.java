@@ -1,0 +1,288 @@
+package org.mensuration.validation.worked;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+
+/** Lays the findings out, in the order in which they are wanted in the field. Not thread-safe. */
+final class Report {
+  static final String SAFETY =
+      "Look up only when standing still; keep well away from dead, hung-up or wind-loaded trees and"
+          + " stop in wind; never sight toward the sun; not alone; local rules come first. Figures"
+          + " for trade or tax follow local scaling law and a licensed scaler.";
+
+  private static final int WIDTH = 96;
+
+  private final Arithmetic arithmetic;
+  private final Findings found;
+  private final Options options;
+  private final PrintUnits units;
+  private final List<String> lines = new ArrayList<>();
+
+  private Report(Findings found, Options options, Arithmetic arithmetic) {
+    this.arithmetic = arithmetic;
+    this.found = found;
+    this.options = options;
+    this.units = options.units();
+  }
+
+  static List<String> of(Findings found, Options options, Arithmetic arithmetic) {
+    Report report = new Report(found, options, arithmetic);
+    report.lines.add(SAFETY);
+    report.cautions();
+    report.measured();
+    report.stand();
+    report.points();
+    report.lines.addAll(new StemPages(found, report.units).lines());
+    return report.lines;
+  }
+
+  private void cautions() {
+    head("Cautions that change figures");
+    if (found.cautions().isEmpty()) {
+      lines.add("  none");
+    }
+    for (String caution : found.cautions()) {
+      wrap("  - ", caution);
+    }
+  }
+
+  private void measured() {
+    head("What was measured");
+    Stratum first = found.strata().get(0);
+    long taken = found.points().stream().filter(PointSum::taken).count();
+    long trees = found.points().stream().mapToLong(PointSum::trees).sum();
+    wrap(
+        "  ",
+        "Stand " + first.stand() + (options.folder() == null ? " (invented demo notes)" : ""));
+    Grid grid = new Grid(2);
+    for (Stratum stratum : found.strata()) {
+      grid.row(
+          "Stratum",
+          stratum.name()
+              + ": "
+              + (stratum.area().isPresent()
+                  ? units.land(stratum.area().getAsDouble())
+                  : "area not given")
+              + ", a counted tree stands for "
+              + units.factor(stratum.factor()));
+      grid.row(
+          "",
+          "breast height "
+              + units.finely(stratum.breastHeight())
+              + ", tree exactly at its limit "
+              + (stratum.tieIsIn() ? "in" : "out")
+              + ", trees from "
+              + PrintUnits.orDash(stratum.minimumDbh(), units::diameter)
+              + " "
+              + units.diameterUnit()
+              + ", stump "
+              + (stratum.stumpHeight().isPresent()
+                  ? units.finely(stratum.stumpHeight().getAsDouble())
+                  : "not set apart"));
+    }
+    grid.row(
+        "Count",
+        trees
+            + " trees noted at "
+            + taken
+            + " points, "
+            + found.checked()
+            + " checked by their distance");
+    grid.row("Sections", options.rule().words() + " (" + options.rule().formula() + ")");
+    grid.row(
+        "Tip",
+        (options.tip() == TipForm.CONE ? "cone" : "paraboloid")
+            + " on the last reading ("
+            + options.tip().formula()
+            + ")");
+    grid.row(
+        "Foot", "butt and stump as wide as the lowest reading (log/huber); stump not in volume");
+    grid.row("Diameters", "optics/diameter-from-divisions; scale without slope compensation:");
+    grid.row("", "optics/diameter-from-divisions-elevated");
+    grid.row("Heights", "by tape or pole, or height/tangent from the distance to the axis");
+    lines.addAll(grid.lines(false));
+    if (!found.unused().isEmpty()) {
+      wrap("  ", "Columns not used: " + String.join("; ", found.unused()));
+    }
+  }
+
+  private void stand() {
+    head("The stand per " + (units == PrintUnits.METRIC ? "hectare" : "acre"));
+    lines.add("  95 % intervals: Student's t, sampling error only");
+    Grid grid = new Grid(2);
+    grid.row("", "", "mean", "std. error", "%", "from", "to", "df");
+    for (Group group : found.groups()) {
+      groupRows(grid, group, "");
+    }
+    Group stand = found.stand();
+    if (stand != null) {
+      groupRows(grid, stand, ", weighted by area");
+    }
+    lines.addAll(grid.lines(false));
+    Estimate ratio = found.ratios().mean();
+    if (ratio == null) {
+      wrap("  ", "No volume: " + found.ratios().whyNone() + ".");
+    } else {
+      wrap(
+          "  ",
+          "Volume "
+              + found.ratios().bark()
+              + " bark = mean basal area × mean volume-basal-area ratio "
+              + units.ratio(ratio.mean())
+              + " "
+              + units.ratioUnit()
+              + (ratio.error().isPresent()
+                  ? " (std. error "
+                      + units.ratio(ratio.error().getAsDouble())
+                      + ", "
+                      + percent(ratio.errorPercent())
+                      + " %, df "
+                      + ratio.degreesOfFreedom()
+                      + "; both errors combined (sampling/combined-error), df the smaller of the two)"
+                  : "")
+              + ", the same ratio in every stratum.");
+    }
+    wrap(
+        "  ",
+        "df of basal area and stems: points less one in a stratum; points less strata in the"
+            + " stand.");
+    totals(stand);
+  }
+
+  private void groupRows(Grid grid, Group group, String more) {
+    String area = group.area().isPresent() ? ", " + units.land(group.area().getAsDouble()) : "";
+    lines.add(
+        "  "
+            + group.name()
+            + area
+            + more
+            + ": "
+            + group.points()
+            + " points"
+            + (group.notTaken() > 0 ? ", " + group.notTaken() + " not taken" : "")
+            + "; for a 10 % error of basal area: "
+            + PrintUnits.orDash(group.pointsNeeded(), n -> PrintUnits.fixed(n, 0))
+            + " points");
+    estimate(grid, group.name(), "basal area " + units.basalAreaUnit(), group.basalArea(), 'g');
+    estimate(grid, "", "stems " + units.stemsUnit(), group.stems(), 'n');
+    grid.row(
+        "",
+        "quadratic mean diameter " + units.diameterUnit(),
+        PrintUnits.orDash(group.quadraticMean(), units::diameter));
+    estimate(grid, "", "volume " + units.densityUnit(), group.volume(), 'v');
+  }
+
+  private void estimate(
+      Grid grid, String name, String what, @Nullable Estimate estimate, char kind) {
+    if (estimate == null) {
+      grid.row(name, what, "-");
+      return;
+    }
+    double mean = estimate.mean();
+    OptionalDouble half = estimate.halfWidth();
+    grid.row(
+        name,
+        what,
+        show(mean, kind),
+        PrintUnits.orDash(estimate.error(), e -> show(e, kind)),
+        percent(estimate.errorPercent()),
+        PrintUnits.orDash(half, h -> show(mean - h, kind)),
+        PrintUnits.orDash(half, h -> show(mean + h, kind)),
+        half.isPresent() ? Integer.toString(estimate.degreesOfFreedom()) : "-");
+  }
+
+  private String show(double value, char kind) {
+    return switch (kind) {
+      case 'g' -> units.basalArea(value);
+      case 'n' -> units.stems(value);
+      case 'v' -> units.density(value);
+      case 't' -> units.total(value);
+      // Stems of a whole stand: a number alike in both print units.
+      default -> PrintUnits.fixed(value, 0);
+    };
+  }
+
+  private static String percent(OptionalDouble value) {
+    return PrintUnits.orDash(value, p -> PrintUnits.fixed(p, 1));
+  }
+
+  private void totals(@Nullable Group stand) {
+    Group whole =
+        stand == null && found.strata().size() == 1 && found.groups().size() == 1
+            ? found.groups().get(0)
+            : stand;
+    if (whole == null || whole.area().isEmpty()) {
+      lines.add("  Total: none, see the cautions.");
+      return;
+    }
+    double area = whole.area().getAsDouble();
+    lines.add("  In total on " + units.land(area) + ", errors as above:");
+    Grid grid = new Grid(2);
+    Estimate stems = whole.stems();
+    Estimate volume = whole.volume();
+    if (stems != null) {
+      estimate(grid, "", "stems", times(stems, area), 's');
+    }
+    if (volume != null) {
+      estimate(grid, "", "volume " + units.volumeUnit(), times(volume, area), 't');
+    }
+    lines.addAll(grid.lines(false));
+  }
+
+  private static Estimate times(Estimate estimate, double area) {
+    return new Estimate(
+        estimate.mean() * area,
+        times(estimate.error(), area),
+        estimate.degreesOfFreedom(),
+        times(estimate.halfWidth(), area));
+  }
+
+  private static OptionalDouble times(OptionalDouble value, double area) {
+    return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * area) : value;
+  }
+
+  private void points() {
+    head("Points");
+    Grid grid = new Grid(2);
+    grid.row("point", "stratum", "trees", "weighted", units.basalAreaUnit(), units.stemsUnit(), "");
+    for (PointSum point : found.points()) {
+      if (!point.taken()) {
+        grid.row(point.name(), point.stratum().name(), "-", "-", "-", "-", "not taken");
+        continue;
+      }
+      String remark = point.trees() == 0 ? "empty, counts as zero" : point.edge() ? "edge" : "";
+      grid.row(
+          point.name(),
+          point.stratum().name(),
+          Long.toString(point.trees()),
+          PrintUnits.fixed(point.count(), 1),
+          units.basalArea(arithmetic.pointBasalArea(point.stratum().factor(), point.count())),
+          point.withoutDbh() > 0 ? "-" : units.stems(point.stems()),
+          remark);
+    }
+    lines.addAll(grid.lines(true));
+  }
+
+  private void head(String title) {
+    lines.add("");
+    lines.add(title);
+  }
+
+  /** Breaks a long line at blanks; what follows is indented like the first. */
+  private void wrap(String indent, String text) {
+    String start = indent;
+    String rest = text;
+    while (start.length() + rest.length() > WIDTH) {
+      int cut = rest.lastIndexOf(' ', WIDTH - start.length());
+      if (cut <= 0) {
+        break;
+      }
+      lines.add(start + rest.substring(0, cut));
+      rest = rest.substring(cut + 1);
+      start = " ".repeat(indent.length());
+    }
+    lines.add(start + rest);
+  }
+}

@@ -1,0 +1,85 @@
+package org.mensuration.validation.worked;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.io.SequenceInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Enumeration;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.mensuration.Catalogues;
+
+/**
+ * Many trees. Here 200,000 keep the test quick; the whole million was run in a heap of 128 MiB by
+ * giving the command a folder with such a file.
+ */
+class StreamTest {
+  private static final int TREES = 200_000;
+  private static final int POINTS = 40;
+
+  @Test
+  void treesAreAddedAndForgotten() {
+    var stratum = StandFile.read(StreamTest::open, new Problems(), new Cautions());
+    Set<TreeKey> measured = Set.of(new TreeKey("7", "7"));
+    var cautions = new Cautions();
+    var problems = new Problems();
+
+    var file =
+        PointFile.read(
+            StreamTest::open,
+            new Arithmetic(Catalogues.standard()),
+            stratum,
+            measured,
+            PrintUnits.METRIC,
+            problems,
+            cautions);
+
+    assertThat(problems.none()).isTrue();
+    assertThat(file.points()).hasSize(POINTS);
+    assertThat(file.points().stream().mapToLong(PointSum::trees).sum()).isEqualTo(TREES);
+    assertThat(file.points().get(0).count()).isEqualTo(TREES / POINTS);
+    assertThat(file.diameters().keySet()).isEqualTo(measured);
+    // Each tree is dead, so there is a caution a tree: ten are kept, the others counted.
+    assertThat(cautions.lines()).hasSize(1);
+    assertThat(cautions.lines().get(0)).hasSizeLessThan(2000).endsWith("; and 199990 more");
+  }
+
+  private static InputStream open(String file) {
+    if (file.equals("stand.csv")) {
+      return bytes(
+          """
+          stand,stratum,gauge_factor_m2_per_ha,breast_height_m,tie_rule
+          Large,all,4,1.3,in
+          """);
+    }
+    String header =
+        "point,stratum,status,tree,condition,dbh_cm,weight,edge_weight,distance_m,distance_to,"
+            + "slope_deg\n";
+    var rows = IntStream.range(0, TREES).mapToObj(StreamTest::row).iterator();
+    return new SequenceInputStream(
+        bytes(header),
+        new SequenceInputStream(
+            new Enumeration<>() {
+              @Override
+              public boolean hasMoreElements() {
+                return rows.hasNext();
+              }
+
+              @Override
+              public InputStream nextElement() {
+                return bytes(rows.next());
+              }
+            }));
+  }
+
+  private static String row(int i) {
+    return i % POINTS + ",all,taken," + i / POINTS + ",dead," + (20 + i % 30) + ",,,,,\n";
+  }
+
+  private static InputStream bytes(String text) {
+    return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+  }
+}
