@@ -12,7 +12,9 @@ import static org.mensuration.units.ForestUnits.INCH;
 import static org.mensuration.units.ForestUnits.METRE;
 import static org.mensuration.units.ForestUnits.PER_ACRE;
 import static org.mensuration.units.ForestUnits.PER_HECTARE;
+import static org.mensuration.units.ForestUnits.SQUARE_FOOT;
 import static org.mensuration.units.ForestUnits.SQUARE_FOOT_PER_ACRE;
+import static org.mensuration.units.ForestUnits.SQUARE_METRE;
 import static org.mensuration.units.ForestUnits.SQUARE_METRE_PER_HECTARE;
 
 import java.util.Locale;
@@ -114,6 +116,15 @@ enum PrintUnits {
   /** Volume of a stand, whole. */
   String total(double cubicMetres) {
     return fixed(turned(cubicMetres, CUBIC_METRE, CUBIC_FOOT), 0);
+  }
+
+  /** Basal area of a stand, whole, without its unit. */
+  String area(double squareMetres) {
+    return fixed(turned(squareMetres, SQUARE_METRE, SQUARE_FOOT), 0);
+  }
+
+  String areaUnit() {
+    return this == METRIC ? "m²" : "ft²";
   }
 
   /** A volume-basal-area ratio, which is a length. */

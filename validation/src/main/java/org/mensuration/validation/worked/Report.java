@@ -3,6 +3,7 @@ package org.mensuration.validation.worked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Lays the findings out, in the order in which they are wanted in the field. Not thread-safe. */
@@ -73,10 +74,12 @@ final class Report {
               + units.finely(stratum.breastHeight())
               + ", tree exactly at its limit "
               + (stratum.tieIsIn() ? "in" : "out")
-              + ", trees from "
-              + PrintUnits.orDash(stratum.minimumDbh(), units::diameter)
-              + " "
-              + units.diameterUnit()
+              + (stratum.minimumDbh().isPresent()
+                  ? ", trees from "
+                      + units.diameter(stratum.minimumDbh().getAsDouble())
+                      + " "
+                      + units.diameterUnit()
+                  : ", trees of any diameter")
               + ", stump "
               + (stratum.stumpHeight().isPresent()
                   ? units.finely(stratum.stumpHeight().getAsDouble())
@@ -102,6 +105,9 @@ final class Report {
     grid.row("Diameters", "optics/diameter-from-divisions; scale without slope compensation:");
     grid.row("", "optics/diameter-from-divisions-elevated");
     grid.row("Heights", "by tape or pole, or height/tangent from the distance to the axis");
+    grid.row("Estimates", "point/basal-area, gauge/tree-factor, tree/volume-basal-area-ratio,");
+    grid.row("", "stand/quadratic-mean-diameter, stand/volume, sampling/standard-error,");
+    grid.row("", "sampling/mean-interval, sampling/points-needed, sampling/combined-error");
     lines.addAll(grid.lines(false));
     if (!found.unused().isEmpty()) {
       wrap("  ", "Columns not used: " + String.join("; ", found.unused()));
@@ -140,7 +146,7 @@ final class Report {
                       + percent(ratio.errorPercent())
                       + " %, df "
                       + ratio.degreesOfFreedom()
-                      + "; both errors combined (sampling/combined-error), df the smaller of the two)"
+                      + "; both errors combined, df the smaller of the two)"
                   : "")
               + ", the same ratio in every stratum.");
     }
@@ -165,17 +171,26 @@ final class Report {
             + "; for a 10 % error of basal area: "
             + PrintUnits.orDash(group.pointsNeeded(), n -> PrintUnits.fixed(n, 0))
             + " points");
-    estimate(grid, group.name(), "basal area " + units.basalAreaUnit(), group.basalArea(), 'g');
-    estimate(grid, "", "stems " + units.stemsUnit(), group.stems(), 'n');
+    estimate(
+        grid,
+        group.name(),
+        "basal area " + units.basalAreaUnit(),
+        group.basalArea(),
+        units::basalArea);
+    estimate(grid, "", "stems " + units.stemsUnit(), group.stems(), units::stems);
     grid.row(
         "",
         "quadratic mean diameter " + units.diameterUnit(),
         PrintUnits.orDash(group.quadraticMean(), units::diameter));
-    estimate(grid, "", "volume " + units.densityUnit(), group.volume(), 'v');
+    estimate(grid, "", "volume " + units.densityUnit(), group.volume(), units::density);
   }
 
   private void estimate(
-      Grid grid, String name, String what, @Nullable Estimate estimate, char kind) {
+      Grid grid,
+      String name,
+      String what,
+      @Nullable Estimate estimate,
+      DoubleFunction<String> show) {
     if (estimate == null) {
       grid.row(name, what, "-");
       return;
@@ -185,23 +200,12 @@ final class Report {
     grid.row(
         name,
         what,
-        show(mean, kind),
-        PrintUnits.orDash(estimate.error(), e -> show(e, kind)),
+        show.apply(mean),
+        PrintUnits.orDash(estimate.error(), show),
         percent(estimate.errorPercent()),
-        PrintUnits.orDash(half, h -> show(mean - h, kind)),
-        PrintUnits.orDash(half, h -> show(mean + h, kind)),
+        PrintUnits.orDash(half, h -> show.apply(mean - h)),
+        PrintUnits.orDash(half, h -> show.apply(mean + h)),
         half.isPresent() ? Integer.toString(estimate.degreesOfFreedom()) : "-");
-  }
-
-  private String show(double value, char kind) {
-    return switch (kind) {
-      case 'g' -> units.basalArea(value);
-      case 'n' -> units.stems(value);
-      case 'v' -> units.density(value);
-      case 't' -> units.total(value);
-      // Stems of a whole stand: a number alike in both print units.
-      default -> PrintUnits.fixed(value, 0);
-    };
   }
 
   private static String percent(OptionalDouble value) {
@@ -222,11 +226,13 @@ final class Report {
     Grid grid = new Grid(2);
     Estimate stems = whole.stems();
     Estimate volume = whole.volume();
+    estimate(
+        grid, "", "basal area " + units.areaUnit(), times(whole.basalArea(), area), units::area);
     if (stems != null) {
-      estimate(grid, "", "stems", times(stems, area), 's');
+      estimate(grid, "", "stems", times(stems, area), n -> PrintUnits.fixed(n, 0));
     }
     if (volume != null) {
-      estimate(grid, "", "volume " + units.volumeUnit(), times(volume, area), 't');
+      estimate(grid, "", "volume " + units.volumeUnit(), times(volume, area), units::total);
     }
     lines.addAll(grid.lines(false));
   }

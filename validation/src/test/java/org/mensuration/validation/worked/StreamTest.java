@@ -3,12 +3,11 @@ package org.mensuration.validation.worked;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Enumeration;
 import java.util.Set;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.mensuration.Catalogues;
 
@@ -58,21 +57,7 @@ class StreamTest {
     String header =
         "point,stratum,status,tree,condition,dbh_cm,weight,edge_weight,distance_m,distance_to,"
             + "slope_deg\n";
-    var rows = IntStream.range(0, TREES).mapToObj(StreamTest::row).iterator();
-    return new SequenceInputStream(
-        bytes(header),
-        new SequenceInputStream(
-            new Enumeration<>() {
-              @Override
-              public boolean hasMoreElements() {
-                return rows.hasNext();
-              }
-
-              @Override
-              public InputStream nextElement() {
-                return bytes(rows.next());
-              }
-            }));
+    return new SequenceInputStream(bytes(header), new Rows());
   }
 
   private static String row(int i) {
@@ -81,5 +66,21 @@ class StreamTest {
 
   private static InputStream bytes(String text) {
     return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Makes one row at a time, so that the notes themselves take no room. */
+  private static final class Rows extends InputStream {
+    private int made;
+    private InputStream row = InputStream.nullInputStream();
+
+    @Override
+    public int read() throws IOException {
+      int next = row.read();
+      if (next < 0 && made < TREES) {
+        row = bytes(row(made++));
+        next = row.read();
+      }
+      return next;
+    }
   }
 }
