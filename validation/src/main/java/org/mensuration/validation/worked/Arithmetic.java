@@ -15,6 +15,7 @@ final class Arithmetic {
   private final Formula cylinder;
   private final Formula smalian;
   private final Formula newton;
+  private final Formula coneFrustum;
   private final Formula ratio;
   private final Formula pointBasalArea;
   private final Formula treeFactor;
@@ -35,6 +36,7 @@ final class Arithmetic {
     cylinder = catalogue.formula("log/huber");
     smalian = catalogue.formula("log/smalian");
     newton = catalogue.formula("log/newton");
+    coneFrustum = catalogue.formula("log/cone-frustum");
     ratio = catalogue.formula("tree/volume-basal-area-ratio");
     pointBasalArea = catalogue.formula("point/basal-area");
     treeFactor = catalogue.formula("gauge/tree-factor");
@@ -78,9 +80,8 @@ final class Arithmetic {
     return newton.apply(Math.max(oneCm, otherCm), middleCm, Math.min(oneCm, otherCm), length);
   }
 
-  /** Newton's rule is exact for a cone, whose middle is half as thick as its foot. */
   double cone(double footCm, double length) {
-    return newton.apply(footCm, footCm / 2, 0, length);
+    return coneFrustum.apply(footCm, 0, length);
   }
 
   double ratio(double volume, double dbhCm) {

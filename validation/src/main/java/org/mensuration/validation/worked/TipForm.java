@@ -2,7 +2,7 @@ package org.mensuration.validation.worked;
 
 /** The form given to the piece between the last reading and the tip. */
 enum TipForm {
-  CONE("log/newton, exact for it"),
+  CONE("log/cone-frustum"),
   PARABOLOID("log/smalian");
 
   private final String formula;
