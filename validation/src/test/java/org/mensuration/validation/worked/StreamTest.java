@@ -75,12 +75,18 @@ class StreamTest {
 
     @Override
     public int read() throws IOException {
-      int next = row.read();
-      if (next < 0 && made < TREES) {
+      byte[] one = new byte[1];
+      return read(one, 0, 1) < 0 ? -1 : one[0];
+    }
+
+    @Override
+    public int read(byte[] into, int from, int length) throws IOException {
+      int count = row.read(into, from, length);
+      if (count < 0 && made < TREES) {
         row = bytes(row(made++));
-        next = row.read();
+        count = row.read(into, from, length);
       }
-      return next;
+      return count;
     }
   }
 }
