@@ -110,7 +110,7 @@ public final class Works {
   /** Chair of Forest Inventory and Remote Sensing (after C. Kleinn 2007 lecture notes), 2010. */
   public static final Source AWF_TRIG =
       new Source(
-          "AWF_TRIG",
+          "awf_trig",
           "Chair of Forest Inventory and Remote Sensing (after C. Kleinn 2007 lecture notes)",
           "2010",
           "The trigonometric principle",
@@ -120,7 +120,7 @@ public final class Works {
   /** J. DeYoung, 2016. */
   public static final Source DEY23 =
       new Source(
-          "DEY23",
+          "deyoung23",
           "J. DeYoung",
           "2016",
           "Forest Measurements: an applied approach, 2.3 percent slope",
@@ -130,7 +130,7 @@ public final class Works {
   /** C. Brack, G. Wood, 1998. */
   public static final Source BW98_H2 =
       new Source(
-          "BW98_H2",
+          "brack_wood1998_h2",
           "C. Brack, G. Wood",
           "1998",
           "Estimating height of vertical trees; sloping ground",
@@ -140,7 +140,7 @@ public final class Works {
   /** Chair of Forest Inventory and Remote Sensing (after C. Kleinn 2007 lecture notes), 2013. */
   public static final Source AWF_DIST =
       new Source(
-          "AWF_DIST",
+          "awf_distance",
           "Chair of Forest Inventory and Remote Sensing (after C. Kleinn 2007 lecture notes)",
           "2013",
           "Distance to tree",
@@ -150,7 +150,7 @@ public final class Works {
   /** encyclopedia contributors, 2018. */
   public static final Source ANGDIAM =
       new Source(
-          "ANGDIAM",
+          "angular_diameter",
           "encyclopedia contributors",
           "2018",
           "Angular diameter",
@@ -160,7 +160,7 @@ public final class Works {
   /** Chair of Forest Inventory and Remote Sensing (after C. Kleinn 2007 lecture notes), 2011. */
   public static final Source AWF_BIT =
       new Source(
-          "AWF_BIT",
+          "awf_angle_count",
           "Chair of Forest Inventory and Remote Sensing (after C. Kleinn 2007 lecture notes)",
           "2011",
           "Angle-count sampling page of the inventory lecture-note wiki",
@@ -170,7 +170,7 @@ public final class Works {
   /** Chair of Forest Inventory and Remote Sensing (after C. Kleinn 2007 lecture notes), 2011. */
   public static final Source AWF_SLOPE =
       new Source(
-          "AWF_SLOPE",
+          "awf_slope",
           "Chair of Forest Inventory and Remote Sensing (after C. Kleinn 2007 lecture notes)",
           "2011",
           "Angle-count sampling page, section on sloped terrain",
@@ -180,7 +180,7 @@ public final class Works {
   /** Point sampling (course slides), . */
   public static final Source PTSLIDES =
       new Source(
-          "PTSLIDES",
+          "point_slides",
           "",
           "",
           "Point sampling (course slides)",
@@ -190,7 +190,7 @@ public final class Works {
   /** K. Iles, . */
   public static final Source ILES =
       new Source(
-          "ILES",
+          "iles_radius_factor",
           "K. Iles",
           "",
           "Wrong plot radius factor for the borderline trees",
@@ -200,7 +200,7 @@ public final class Works {
   /** Southern Regional Extension Forestry (wiki editor shown as ddrummond), 2012. */
   public static final Source AG_S01 =
       new Source(
-          "AG_S01",
+          "sref_basal_area",
           "Southern Regional Extension Forestry (wiki editor shown as ddrummond)",
           "2012",
           "Service Forester's Handbook: Basal Area and Plots Per Acre Table",
@@ -210,7 +210,7 @@ public final class Works {
   /** Southern Regional Extension Forestry, 2012. */
   public static final Source AG_S02 =
       new Source(
-          "AG_S02",
+          "sref_prism",
           "Southern Regional Extension Forestry",
           "2012",
           "Service Forester's Handbook: Use of Wedge Prism",
@@ -220,7 +220,7 @@ public final class Works {
   /** author not shown (inventory newsletter), . */
   public static final Source AG_S10 =
       new Source(
-          "AG_S10",
+          "newsletter_factor",
           "author not shown (inventory newsletter)",
           "",
           "What BAF Should I Use?",
@@ -230,7 +230,7 @@ public final class Works {
   /** not shown (Kentucky lecture), . */
   public static final Source AG_S12 =
       new Source(
-          "AG_S12",
+          "kentucky_slides",
           "not shown (Kentucky lecture)",
           "",
           "Point sampling or variable plot cruising",
@@ -240,7 +240,7 @@ public final class Works {
   /** citing USDA Forest Service 2000, FSH 2409.12 Timber Cruising Handbook, 237 p., 2000. */
   public static final Source AG_S15 =
       new Source(
-          "AG_S15",
+          "sample_size_handout",
           "citing USDA Forest Service 2000, FSH 2409.12 Timber Cruising Handbook, 237 p.",
           "2000",
           "Calculating Sample Size for Stratified Random Sample",
@@ -250,7 +250,7 @@ public final class Works {
   /** not shown on the page, . */
   public static final Source AG_S17 =
       new Source(
-          "AG_S17",
+          "environment_statistics",
           "not shown on the page",
           "",
           "Mathematics and Statistics for the Environment",
@@ -260,7 +260,7 @@ public final class Works {
   /** Bevilacqua, E. (course FOR 322, SUNY ESF), . */
   public static final Source AG_S21 =
       new Source(
-          "AG_S21",
+          "bevilacqua",
           "Bevilacqua, E. (course FOR 322, SUNY ESF)",
           "",
           "Calculation of quadratic mean diameter",
@@ -270,7 +270,7 @@ public final class Works {
   /** Gove, J. H.; Gregoire, T. G.; Ducey, M. J.; Lynch, T. B., 2020. */
   public static final Source AG_S35 =
       new Source(
-          "AG_S35",
+          "gove2020",
           "Gove, J. H.; Gregoire, T. G.; Ducey, M. J.; Lynch, T. B.",
           "2020",
           "A note on the estimation of variance for big BAF sampling",
@@ -280,7 +280,7 @@ public final class Works {
   /** Brack, C. L.; Wood, G. B., 1998. */
   public static final Source AG_S49 =
       new Source(
-          "AG_S49",
+          "brack_wood1998",
           "Brack, C. L.; Wood, G. B.",
           "1998",
           "Forest Mensuration: stand basal area",
@@ -290,7 +290,7 @@ public final class Works {
   /** Bruce, D., 1961. */
   public static final Source AG_M06 =
       new Source(
-          "AG_M06",
+          "bruce1961",
           "Bruce, D.",
           "1961",
           "Prism cruising in the western United States and volume tables for use therewith",

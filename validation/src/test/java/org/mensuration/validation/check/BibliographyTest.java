@@ -1,0 +1,32 @@
+package org.mensuration.validation.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.mensuration.Catalogues;
+import org.mensuration.formula.Formula;
+import org.mensuration.source.Citation;
+import org.mensuration.validation.table.ReferenceData;
+import org.mensuration.validation.table.SourceEntry;
+
+/** A work that both a formula and a table cite is described once, so the two must agree. */
+class BibliographyTest {
+  @Test
+  void formulasAndTablesDescribeAWorkAlike() {
+    Map<String, SourceEntry> works = ReferenceData.shipped().sources();
+    int shared = 0;
+    for (Formula formula : Catalogues.standard().formulas()) {
+      for (Citation citation : formula.citations()) {
+        if (citation.source().isPresent() && works.containsKey(citation.source().get().id())) {
+          var cited = citation.source().get();
+          var listed = works.get(cited.id());
+          assertThat(listed.title()).as(cited.id()).isEqualTo(cited.title());
+          assertThat(listed.year()).as(cited.id()).isEqualTo(cited.year());
+          shared++;
+        }
+      }
+    }
+    assertThat(shared).isGreaterThan(10);
+  }
+}
