@@ -15,8 +15,8 @@ import org.mensuration.units.UnitReader;
 /**
  * Gauges that count trees at a sample point. Stateless and thread-safe.
  *
- * <p>Keep well away from dead, hung-up or wind-loaded trees while counting, look where you step
- * only when standing still, and enter a neighbour's land only with leave.
+ * <p>Look up only when standing still; keep well away from dead, hung-up or wind-loaded trees and
+ * stop in wind; never sight toward the sun; enter a neighbour's land only with leave.
  */
 public final class AngleGauges {
   private static final UnitReader<Angle> DEGREES = UnitReader.in(ForestUnits.DEGREE);

@@ -18,6 +18,7 @@ import org.mensuration.internal.formula.Definition;
 import org.mensuration.internal.source.CountingWorks;
 import org.mensuration.internal.source.Works;
 import org.mensuration.kernel.CountedTrees;
+import org.mensuration.source.Citation;
 
 /** The tree and the sample point. Immutable and thread-safe. */
 public final class CountFormulas {
@@ -60,7 +61,8 @@ public final class CountFormulas {
           .input("factor", "k", "m2/ha", GaugeFormulas.FACTOR, "basal-area factor")
           .list("diameter", "d", "cm", DIAMETER, "diameters of the counted trees")
           .gives("stems", "N", "1/ha", sumOver(over(sym("k"), basalArea()), "d"))
-          .definedBy(Works.AG_S49, "text, each counted tree stands for k/g stems")
+          .cites(Citation.derived("sum of the tree factors k/g of the counted trees"))
+          .explainedBy(Works.AG_S01, "table, plots (trees) per acre of one tree")
           .kernelOfArrays(x -> CountedTrees.stemsPerHectare(x[0][0], x[1]));
 
   /** Volume at a point. */

@@ -54,7 +54,7 @@ public final class GaugeDistanceFormulas {
           .input("slope", "a", "deg", Domain.open(-90, 90), "slope of the line from point to stem")
           .gives("distance", "R_s", "m", where("R", centre(), over(sym("R"), cosDegrees(sym("a")))))
           .cites(Citation.derived("the horizontal distance is the slope distance times cos(a)"))
-          .explainedBy(CountingWorks.AG_S29, "text on distances measured along the slope")
+          .explainedBy(CountingWorks.AG_S29, "text, R across and R/cos along the slope")
           .note("to the centre of the stem; a level sight has slope 0, a downward one is negative")
           .kernel3(LimitingDistance::alongSlope);
 

@@ -54,7 +54,7 @@ public final class PlotFormulas {
               "plot/expansion-factor", "Trees per hectare of one tree on a plot", Nature.GEOMETRIC)
           .input("area", "A", "m2", POSITIVE, "horizontal area of the plot")
           .gives("expansion", "EF", "1/ha", over(num(10000), sym("A")))
-          .definedBy(CountingWorks.AG_S58, "plot radius equation, plot as a part of the acre")
+          .definedBy(CountingWorks.AG_S13, "text of table 10-1")
           .kernel1(PlotAndLine::expansionFactor);
 
   /** Horizontal line. */

@@ -4,6 +4,16 @@ import org.mensuration.source.Source;
 
 /** The works that formulas of counting and sampling cite. Immutable and thread-safe. */
 public final class CountingWorks {
+  /** Rural Technology Initiative, Washington State University. */
+  public static final Source AG_S13 =
+      new Source(
+          "AG_S13",
+          "Rural Technology Initiative, Washington State University",
+          "",
+          "Virtual course on forest inventory, Lesson 10: Basic Inventory Calculations",
+          "extension course",
+          "http://ruraltech.org/virtual_cruiser/lessons/lesson_10/index.htm");
+
   /** Iles, K. */
   public static final Source AG_S08 =
       new Source(
