@@ -88,4 +88,20 @@ public final class Heights {
             DEGREES.read(top),
             DEGREES.read(base)));
   }
+
+  /**
+   * Height above the eye from two stations in line with the tree, the eye at one level ({@code
+   * height/two-stations}).
+   *
+   * @param baseline horizontal distance between the stations
+   * @param far angle to the tip from the far station, between 0 and 90 degrees
+   * @param near angle to the tip from the near station, larger than the other
+   * @return height of the tip above the eye
+   */
+  public static Quantity<Length> twoStations(
+      Quantity<Length> baseline, Quantity<Angle> far, Quantity<Angle> near) {
+    return Measures.metres(
+        HeightFormulas.TWO_STATIONS.value(
+            METRES.read(baseline), DEGREES.read(far), DEGREES.read(near)));
+  }
 }

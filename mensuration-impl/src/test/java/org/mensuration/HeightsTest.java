@@ -74,4 +74,25 @@ class HeightsTest {
         .hasMessageContaining("b = 10 deg, allowed b ≤ t; given t = 5 deg, b = 10 deg");
     assertThatThrownBy(() -> SlopeReading.ofPercent(Double.NaN)).hasMessageContaining("NaN");
   }
+
+  @Property
+  void twoStationsFindAKnownHeight(
+      @ForAll @DoubleRange(min = 2, max = 80) double height,
+      @ForAll @DoubleRange(min = 5, max = 60) double nearDistance,
+      @ForAll @DoubleRange(min = 5, max = 60) double baseline) {
+    double near = StrictMath.toDegrees(StrictMath.atan(height / nearDistance));
+    double far = StrictMath.toDegrees(StrictMath.atan(height / (nearDistance + baseline)));
+    assertThat(
+            in(
+                Heights.twoStations(metres(baseline), degrees(far), degrees(near)),
+                ForestUnits.METRE))
+        .isCloseTo(height, within(1e-9));
+  }
+
+  @Test
+  void equalAnglesAtTwoStationsAreRefused() {
+    assertThatThrownBy(() -> Heights.twoStations(metres(20), degrees(30), degrees(30)))
+        .isInstanceOf(OutOfDomainException.class)
+        .hasMessageContaining("allowed f < n; given f = 30 deg, n = 30 deg");
+  }
 }

@@ -58,6 +58,19 @@ public final class TreeHeight {
     return tangent(slopeDistanceM * cosine(groundSlopeDeg), topDeg, baseDeg);
   }
 
+  /**
+   * Height above the eye from two stations in line with the tree. The tangents are written as
+   * sines, which keeps the digits when the angles are close.
+   *
+   * @param baselineM distance between the stations in m
+   * @param farDeg angle to the tip from the far station
+   * @param nearDeg angle to the tip from the near station
+   * @return height above the eye in m
+   */
+  public static double twoStations(double baselineM, double farDeg, double nearDeg) {
+    return baselineM * (sine(farDeg) * sine(nearDeg) / sine(nearDeg - farDeg));
+  }
+
   private static double sine(double degrees) {
     return StrictMath.sin(StrictMath.toRadians(degrees));
   }

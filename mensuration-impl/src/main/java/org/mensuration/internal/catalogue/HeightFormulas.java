@@ -1,6 +1,7 @@
 package org.mensuration.internal.catalogue;
 
 import static org.mensuration.formula.Comparison.AT_MOST;
+import static org.mensuration.formula.Comparison.LESS;
 import static org.mensuration.formula.Equation.cosDegrees;
 import static org.mensuration.formula.Equation.minus;
 import static org.mensuration.formula.Equation.num;
@@ -24,6 +25,7 @@ import org.mensuration.source.Citation;
 public final class HeightFormulas {
   private static final Domain DISTANCE = Domain.above(0);
   private static final Domain ANGLE = Domain.open(-90, 90);
+  private static final Domain STEEP = Domain.open(0, 90);
   private static final String UPRIGHT = "the tip stands above the base in the plane of sight";
 
   /** Tangent method. */
@@ -97,9 +99,31 @@ public final class HeightFormulas {
           .note(UPRIGHT)
           .kernel4(TreeHeight::tangentGroundSlope);
 
+  /** Two stations. */
+  public static final BoundFormula TWO_STATIONS =
+      Definition.of(
+              "height/two-stations",
+              "Height above the eye from two stations in line",
+              Nature.GEOMETRIC)
+          .input("baseline", "B", "m", DISTANCE, "horizontal distance between the stations")
+          .input("far_angle", "f", "deg", STEEP, "angle to the tip from the far station")
+          .input("near_angle", "n", "deg", STEEP, "angle to the tip from the near station")
+          .relation("far_angle", LESS, 1, "near_angle", "f < n")
+          .gives(
+              "height",
+              "H",
+              "m",
+              over(
+                  times(sym("B"), tanDegrees(sym("f")), tanDegrees(sym("n"))),
+                  minus(tanDegrees(sym("n")), tanDegrees(sym("f")))))
+          .definedBy(Works.TWOPOS1, "worked answer")
+          .note("the eye stands at one level at both stations, in line with the tree")
+          .note("ill-conditioned when the angles are close")
+          .kernel3(TreeHeight::twoStations);
+
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(TANGENT, PERCENT, TANGENT_SLOPE_DISTANCE, TANGENT_GROUND_SLOPE);
+      List.of(TANGENT, PERCENT, TANGENT_SLOPE_DISTANCE, TANGENT_GROUND_SLOPE, TWO_STATIONS);
 
   private HeightFormulas() {}
 

@@ -346,6 +346,15 @@ public final class Works {
           "Weights and Measures",
           "Encyclopedia Americana vol. 29",
           "http://gluedideas.com/content-collection/encyclopedia-americana-29/Weights-and-Measures_P6.html");
+  /** forum answer, . */
+  public static final Source TWOPOS1 =
+      new Source(
+          "two_positions",
+          "forum answer",
+          "",
+          "Height of a tree from two elevations",
+          "mathematics forum",
+          "https://web2.0calc.com/questions/help_64186");
 
   private Works() {}
 }
