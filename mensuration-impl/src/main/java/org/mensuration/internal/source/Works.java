@@ -346,6 +346,7 @@ public final class Works {
           "Weights and Measures",
           "Encyclopedia Americana vol. 29",
           "http://gluedideas.com/content-collection/encyclopedia-americana-29/Weights-and-Measures_P6.html");
+
   /** forum answer, . */
   public static final Source TWOPOS1 =
       new Source(
