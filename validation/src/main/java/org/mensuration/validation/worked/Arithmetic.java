@@ -27,6 +27,8 @@ final class Arithmetic {
   private final Formula interval;
   private final Formula combined;
   private final Formula pointsNeeded;
+  private final Formula stratifiedMean;
+  private final Formula stratifiedError;
 
   Arithmetic(Catalogue catalogue) {
     divisionWidth = catalogue.formula("optics/division-width");
@@ -48,6 +50,8 @@ final class Arithmetic {
     interval = catalogue.formula("sampling/mean-interval");
     combined = catalogue.formula("sampling/combined-error");
     pointsNeeded = catalogue.formula("sampling/points-needed");
+    stratifiedMean = catalogue.formula("sampling/stratified-mean");
+    stratifiedError = catalogue.formula("sampling/stratified-standard-error");
   }
 
   double divisionWidth(double diameterCm, double divisions) {
@@ -130,5 +134,13 @@ final class Arithmetic {
 
   double pointsNeeded(double coefficientOfVariation, double allowedError) {
     return pointsNeeded.apply(coefficientOfVariation, allowedError, 95);
+  }
+
+  double stratifiedMean(double[] areas, double[] means) {
+    return stratifiedMean.applyTo(areas, means);
+  }
+
+  double stratifiedError(double[] areas, double[] errors) {
+    return stratifiedError.applyTo(areas, errors);
   }
 }

@@ -108,6 +108,9 @@ final class Report {
     grid.row("Estimates", "point/basal-area, gauge/tree-factor, tree/volume-basal-area-ratio,");
     grid.row("", "stand/quadratic-mean-diameter, stand/volume, sampling/standard-error,");
     grid.row("", "sampling/mean-interval, sampling/points-needed, sampling/combined-error");
+    if (found.stand() != null) {
+      grid.row("", "sampling/stratified-mean, sampling/stratified-standard-error");
+    }
     lines.addAll(grid.lines(false));
     if (!found.unused().isEmpty()) {
       wrap("  ", "Columns not used: " + String.join("; ", found.unused()));

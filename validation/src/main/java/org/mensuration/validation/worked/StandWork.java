@@ -69,8 +69,8 @@ final class StandWork {
         OptionalDouble.of(area),
         points,
         notTaken,
-        weighted(strata, strata.stream().map(Group::basalArea).toList(), area, freedom),
-        stems ? weighted(strata, stemsOf(strata), area, freedom) : null);
+        weighted(strata, strata.stream().map(Group::basalArea).toList(), freedom),
+        stems ? weighted(strata, stemsOf(strata), freedom) : null);
   }
 
   private static List<Estimate> stemsOf(List<Group> strata) {
@@ -84,21 +84,19 @@ final class StandWork {
     return estimates;
   }
 
-  private Estimate weighted(
-      List<Group> strata, List<Estimate> estimates, double area, int freedom) {
-    double mean = 0;
-    double error = 0;
-    boolean known = true;
-    for (int i = 0; i < estimates.size(); i++) {
-      double weight = strata.get(i).area().orElseThrow() / area;
-      Estimate estimate = estimates.get(i);
-      mean += weight * estimate.mean();
-      known &= estimate.error().isPresent();
-      // Independent errors add as the two of count and ratio do.
-      error = known ? arithmetic.combined(error, weight * estimate.error().getAsDouble()) : 0;
-    }
+  private Estimate weighted(List<Group> strata, List<Estimate> estimates, int freedom) {
+    double[] areas = strata.stream().mapToDouble(g -> g.area().orElseThrow()).toArray();
+    double[] means = estimates.stream().mapToDouble(Estimate::mean).toArray();
+    double mean = arithmetic.stratifiedMean(areas, means);
+    boolean known = estimates.stream().allMatch(e -> e.error().isPresent());
+    double[] errors = estimates.stream().mapToDouble(e -> e.error().orElse(0)).toArray();
     return Estimate.of(
-        arithmetic, mean, known ? OptionalDouble.of(error) : OptionalDouble.empty(), freedom);
+        arithmetic,
+        mean,
+        known
+            ? OptionalDouble.of(arithmetic.stratifiedError(areas, errors))
+            : OptionalDouble.empty(),
+        freedom);
   }
 
   private Group finish(
