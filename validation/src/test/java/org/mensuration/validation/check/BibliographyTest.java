@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.mensuration.Catalogues;
 import org.mensuration.formula.Formula;
 import org.mensuration.source.Citation;
+import org.mensuration.source.Source;
 import org.mensuration.validation.table.ReferenceData;
 import org.mensuration.validation.table.SourceEntry;
 
@@ -18,9 +19,12 @@ class BibliographyTest {
     int shared = 0;
     for (Formula formula : Catalogues.standard().formulas()) {
       for (Citation citation : formula.citations()) {
-        if (citation.source().isPresent() && works.containsKey(citation.source().get().id())) {
-          var cited = citation.source().get();
-          var listed = works.get(cited.id());
+        if (!citation.source().isPresent()) {
+          continue;
+        }
+        Source cited = citation.source().get();
+        SourceEntry listed = works.get(cited.id());
+        if (listed != null) {
           assertThat(listed.title()).as(cited.id()).isEqualTo(cited.title());
           assertThat(listed.year()).as(cited.id()).isEqualTo(cited.year());
           shared++;
