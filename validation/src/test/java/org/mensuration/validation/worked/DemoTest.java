@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * The print of the invented notes. After a wanted change, the golden files are what the command
  * prints.
  */
+@Tag("locale")
 class DemoTest {
 
   @ParameterizedTest
