@@ -1,7 +1,6 @@
 package org.mensuration.formula;
 
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -11,7 +10,7 @@ import java.util.Objects;
  *
  * <p>Numbers are kept as the printed decimal, never as a double: {@code 0.905} is nine hundred and
  * five thousandths. The factories read like the page: {@code over(times(pi(), squared(sym("D"))),
- * num(4))}.
+ * num(4))}, see {@link Equations}.
  */
 public sealed interface Equation {
 
@@ -290,192 +289,5 @@ public sealed interface Equation {
     public String sign() {
       return sign;
     }
-  }
-
-  /**
-   * A printed number.
-   *
-   * @param printed its digits as printed
-   * @return the node
-   */
-  static Equation num(String printed) {
-    return new Printed(new BigDecimal(printed));
-  }
-
-  /**
-   * A whole number.
-   *
-   * @param value the number
-   * @return the node
-   */
-  static Equation num(long value) {
-    return new Printed(BigDecimal.valueOf(value));
-  }
-
-  /**
-   * An exact ratio of whole numbers.
-   *
-   * @param numerator above the line
-   * @param denominator below the line
-   * @return the node
-   */
-  static Equation ratio(long numerator, long denominator) {
-    return over(num(numerator), num(denominator));
-  }
-
-  /**
-   * The number π.
-   *
-   * @return the node
-   */
-  static Equation pi() {
-    return new Pi();
-  }
-
-  /**
-   * A symbol.
-   *
-   * @param name input, intermediate result or index
-   * @return the node
-   */
-  static Equation sym(String name) {
-    return new Symbol(name);
-  }
-
-  /**
-   * A sum.
-   *
-   * @param terms the terms
-   * @return the node
-   */
-  static Equation plus(Equation... terms) {
-    return new Sum(Arrays.asList(terms));
-  }
-
-  /**
-   * A difference.
-   *
-   * @param left what is subtracted from
-   * @param right what is subtracted
-   * @return the node
-   */
-  static Equation minus(Equation left, Equation right) {
-    return new Sum(List.of(left, new Negative(right)));
-  }
-
-  /**
-   * A product.
-   *
-   * @param factors the factors
-   * @return the node
-   */
-  static Equation times(Equation... factors) {
-    return new Product(Arrays.asList(factors));
-  }
-
-  /**
-   * A quotient.
-   *
-   * @param numerator above the line
-   * @param denominator below the line
-   * @return the node
-   */
-  static Equation over(Equation numerator, Equation denominator) {
-    return new Quotient(numerator, denominator);
-  }
-
-  /**
-   * A power.
-   *
-   * @param base the base
-   * @param exponent the exponent
-   * @return the node
-   */
-  static Equation pow(Equation base, Equation exponent) {
-    return new Power(base, exponent);
-  }
-
-  /**
-   * A square.
-   *
-   * @param base what is squared
-   * @return the node
-   */
-  static Equation squared(Equation base) {
-    return new Power(base, num(2));
-  }
-
-  /**
-   * A square root.
-   *
-   * @param radicand below the root sign
-   * @return the node
-   */
-  static Equation sqrt(Equation radicand) {
-    return new Root(radicand, 2);
-  }
-
-  /**
-   * A function of one value.
-   *
-   * @param name which
-   * @param argument its argument
-   * @return the node
-   */
-  static Equation fn(FunctionName name, Equation argument) {
-    return new Function(name, List.of(argument));
-  }
-
-  /**
-   * The sine of an angle in degrees.
-   *
-   * @param degrees the angle
-   * @return the node
-   */
-  static Equation sinDegrees(Equation degrees) {
-    return fn(FunctionName.SIN, fn(FunctionName.DEGREES, degrees));
-  }
-
-  /**
-   * The cosine of an angle in degrees.
-   *
-   * @param degrees the angle
-   * @return the node
-   */
-  static Equation cosDegrees(Equation degrees) {
-    return fn(FunctionName.COS, fn(FunctionName.DEGREES, degrees));
-  }
-
-  /**
-   * The tangent of an angle in degrees.
-   *
-   * @param degrees the angle
-   * @return the node
-   */
-  static Equation tanDegrees(Equation degrees) {
-    return fn(FunctionName.TAN, fn(FunctionName.DEGREES, degrees));
-  }
-
-  /**
-   * A sum over the readings of lists.
-   *
-   * @param term the term, in which the lists' symbols stand for the reading of the turn
-   * @param lists symbols of the lists
-   * @return the node
-   */
-  static Equation sumOver(Equation term, String... lists) {
-    return new ReadingSum(Arrays.asList(lists), term);
-  }
-
-  /**
-   * A named intermediate result.
-   *
-   * @param symbol its symbol
-   * @param value its value
-   * @param in what it is used in
-   * @return the node
-   */
-  static Equation where(String symbol, Equation value, Equation in) {
-    return new Where(symbol, value, in);
   }
 }

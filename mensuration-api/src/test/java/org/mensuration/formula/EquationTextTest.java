@@ -1,20 +1,20 @@
 package org.mensuration.formula;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.mensuration.formula.Equation.fn;
-import static org.mensuration.formula.Equation.minus;
-import static org.mensuration.formula.Equation.num;
-import static org.mensuration.formula.Equation.over;
-import static org.mensuration.formula.Equation.pi;
-import static org.mensuration.formula.Equation.plus;
-import static org.mensuration.formula.Equation.pow;
-import static org.mensuration.formula.Equation.sqrt;
-import static org.mensuration.formula.Equation.squared;
-import static org.mensuration.formula.Equation.sumOver;
-import static org.mensuration.formula.Equation.sym;
-import static org.mensuration.formula.Equation.tanDegrees;
-import static org.mensuration.formula.Equation.times;
-import static org.mensuration.formula.Equation.where;
+import static org.mensuration.formula.Equations.fn;
+import static org.mensuration.formula.Equations.minus;
+import static org.mensuration.formula.Equations.num;
+import static org.mensuration.formula.Equations.over;
+import static org.mensuration.formula.Equations.pi;
+import static org.mensuration.formula.Equations.plus;
+import static org.mensuration.formula.Equations.pow;
+import static org.mensuration.formula.Equations.sqrt;
+import static org.mensuration.formula.Equations.squared;
+import static org.mensuration.formula.Equations.sumOver;
+import static org.mensuration.formula.Equations.sym;
+import static org.mensuration.formula.Equations.tanDegrees;
+import static org.mensuration.formula.Equations.times;
+import static org.mensuration.formula.Equations.where;
 
 import java.math.BigDecimal;
 import java.util.List;

@@ -21,6 +21,17 @@ public final class PlotAndLine {
   }
 
   /**
+   * Horizontal part of a distance measured along a slope.
+   *
+   * @param slopeDistanceM distance along the slope in m
+   * @param slopeDeg slope in degrees
+   * @return horizontal distance in m
+   */
+  public static double horizontalDistance(double slopeDistanceM, double slopeDeg) {
+    return slopeDistanceM * Slope.cos(slopeDeg);
+  }
+
+  /**
    * Radius along the slope of a circle that has the right area in the map.
    *
    * @param radiusM horizontal radius in m

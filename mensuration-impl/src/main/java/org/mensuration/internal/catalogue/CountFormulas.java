@@ -1,13 +1,13 @@
 package org.mensuration.internal.catalogue;
 
-import static org.mensuration.formula.Equation.num;
-import static org.mensuration.formula.Equation.over;
-import static org.mensuration.formula.Equation.pi;
-import static org.mensuration.formula.Equation.squared;
-import static org.mensuration.formula.Equation.sumOver;
-import static org.mensuration.formula.Equation.sym;
-import static org.mensuration.formula.Equation.times;
-import static org.mensuration.formula.Equation.where;
+import static org.mensuration.formula.Equations.num;
+import static org.mensuration.formula.Equations.over;
+import static org.mensuration.formula.Equations.pi;
+import static org.mensuration.formula.Equations.squared;
+import static org.mensuration.formula.Equations.sumOver;
+import static org.mensuration.formula.Equations.sym;
+import static org.mensuration.formula.Equations.times;
+import static org.mensuration.formula.Equations.where;
 
 import java.util.List;
 import org.mensuration.formula.Domain;

@@ -1,15 +1,15 @@
 package org.mensuration.internal.catalogue;
 
-import static org.mensuration.formula.Equation.cosDegrees;
-import static org.mensuration.formula.Equation.minus;
-import static org.mensuration.formula.Equation.num;
-import static org.mensuration.formula.Equation.over;
-import static org.mensuration.formula.Equation.pi;
-import static org.mensuration.formula.Equation.sqrt;
-import static org.mensuration.formula.Equation.squared;
-import static org.mensuration.formula.Equation.sym;
-import static org.mensuration.formula.Equation.times;
-import static org.mensuration.formula.Equation.where;
+import static org.mensuration.formula.Equations.cosDegrees;
+import static org.mensuration.formula.Equations.minus;
+import static org.mensuration.formula.Equations.num;
+import static org.mensuration.formula.Equations.over;
+import static org.mensuration.formula.Equations.pi;
+import static org.mensuration.formula.Equations.sqrt;
+import static org.mensuration.formula.Equations.squared;
+import static org.mensuration.formula.Equations.sym;
+import static org.mensuration.formula.Equations.times;
+import static org.mensuration.formula.Equations.where;
 
 import org.mensuration.formula.Domain;
 import org.mensuration.formula.Equation;

@@ -2,14 +2,14 @@ package org.mensuration.internal.catalogue;
 
 import static org.mensuration.formula.Comparison.AT_MOST;
 import static org.mensuration.formula.Comparison.LESS;
-import static org.mensuration.formula.Equation.cosDegrees;
-import static org.mensuration.formula.Equation.minus;
-import static org.mensuration.formula.Equation.num;
-import static org.mensuration.formula.Equation.over;
-import static org.mensuration.formula.Equation.sinDegrees;
-import static org.mensuration.formula.Equation.sym;
-import static org.mensuration.formula.Equation.tanDegrees;
-import static org.mensuration.formula.Equation.times;
+import static org.mensuration.formula.Equations.cosDegrees;
+import static org.mensuration.formula.Equations.minus;
+import static org.mensuration.formula.Equations.num;
+import static org.mensuration.formula.Equations.over;
+import static org.mensuration.formula.Equations.sinDegrees;
+import static org.mensuration.formula.Equations.sym;
+import static org.mensuration.formula.Equations.tanDegrees;
+import static org.mensuration.formula.Equations.times;
 
 import java.util.List;
 import org.mensuration.formula.Domain;

@@ -2,12 +2,12 @@ package org.mensuration.internal.catalogue;
 
 import static org.mensuration.formula.Equation.FunctionName.ATAN;
 import static org.mensuration.formula.Equation.FunctionName.SIN;
-import static org.mensuration.formula.Equation.cosDegrees;
-import static org.mensuration.formula.Equation.fn;
-import static org.mensuration.formula.Equation.num;
-import static org.mensuration.formula.Equation.over;
-import static org.mensuration.formula.Equation.sym;
-import static org.mensuration.formula.Equation.times;
+import static org.mensuration.formula.Equations.cosDegrees;
+import static org.mensuration.formula.Equations.fn;
+import static org.mensuration.formula.Equations.num;
+import static org.mensuration.formula.Equations.over;
+import static org.mensuration.formula.Equations.sym;
+import static org.mensuration.formula.Equations.times;
 
 import java.util.List;
 import org.mensuration.formula.Domain;

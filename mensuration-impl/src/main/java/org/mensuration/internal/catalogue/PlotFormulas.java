@@ -1,15 +1,15 @@
 package org.mensuration.internal.catalogue;
 
-import static org.mensuration.formula.Equation.cosDegrees;
-import static org.mensuration.formula.Equation.num;
-import static org.mensuration.formula.Equation.over;
-import static org.mensuration.formula.Equation.pi;
-import static org.mensuration.formula.Equation.sqrt;
-import static org.mensuration.formula.Equation.squared;
-import static org.mensuration.formula.Equation.sym;
-import static org.mensuration.formula.Equation.tanDegrees;
-import static org.mensuration.formula.Equation.times;
-import static org.mensuration.formula.Equation.where;
+import static org.mensuration.formula.Equations.cosDegrees;
+import static org.mensuration.formula.Equations.num;
+import static org.mensuration.formula.Equations.over;
+import static org.mensuration.formula.Equations.pi;
+import static org.mensuration.formula.Equations.sqrt;
+import static org.mensuration.formula.Equations.squared;
+import static org.mensuration.formula.Equations.sym;
+import static org.mensuration.formula.Equations.tanDegrees;
+import static org.mensuration.formula.Equations.times;
+import static org.mensuration.formula.Equations.where;
 
 import java.util.List;
 import org.mensuration.formula.Domain;
@@ -17,6 +17,7 @@ import org.mensuration.formula.Nature;
 import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.internal.formula.Definition;
 import org.mensuration.internal.source.CountingWorks;
+import org.mensuration.internal.source.Works;
 import org.mensuration.kernel.PlotAndLine;
 import org.mensuration.source.Citation;
 import org.mensuration.source.Role;
@@ -33,6 +34,18 @@ public final class PlotFormulas {
           .gives("radius", "R", "m", sqrt(over(sym("A"), pi())))
           .definedBy(CountingWorks.AG_S58, "plot radius equation")
           .kernel1(PlotAndLine::radius);
+
+  /** Horizontal distance. */
+  public static final BoundFormula HORIZONTAL_DISTANCE =
+      Definition.of(
+              "plot/horizontal-distance",
+              "Horizontal distance from a distance along the slope",
+              Nature.GEOMETRIC)
+          .input("slope_distance", "S", "m", Domain.atLeast(0), "distance along the slope")
+          .input("slope", "a", "deg", Domain.open(-90, 90), "slope of the line")
+          .gives("distance", "R", "m", times(sym("S"), cosDegrees(sym("a"))))
+          .definedBy(Works.AWF_DIST, "horizontal distance = slope distance × cos")
+          .kernel2(PlotAndLine::horizontalDistance);
 
   /** Radius along the slope. */
   public static final BoundFormula SLOPE_RADIUS =
@@ -120,7 +133,13 @@ public final class PlotFormulas {
   /** The topics. */
   public static final List<BoundFormula> ALL =
       List.of(
-          RADIUS, SLOPE_RADIUS, EXPANSION_FACTOR, HORIZONTAL_LINE, VERTICAL_POINT, VERTICAL_LINE);
+          RADIUS,
+          HORIZONTAL_DISTANCE,
+          SLOPE_RADIUS,
+          EXPANSION_FACTOR,
+          HORIZONTAL_LINE,
+          VERTICAL_POINT,
+          VERTICAL_LINE);
 
   private PlotFormulas() {}
 }

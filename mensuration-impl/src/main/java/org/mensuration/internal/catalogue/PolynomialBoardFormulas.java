@@ -1,14 +1,14 @@
 package org.mensuration.internal.catalogue;
 
-import static org.mensuration.formula.Equation.minus;
-import static org.mensuration.formula.Equation.num;
-import static org.mensuration.formula.Equation.over;
-import static org.mensuration.formula.Equation.pi;
-import static org.mensuration.formula.Equation.plus;
-import static org.mensuration.formula.Equation.ratio;
-import static org.mensuration.formula.Equation.squared;
-import static org.mensuration.formula.Equation.sym;
-import static org.mensuration.formula.Equation.times;
+import static org.mensuration.formula.Equations.minus;
+import static org.mensuration.formula.Equations.num;
+import static org.mensuration.formula.Equations.over;
+import static org.mensuration.formula.Equations.pi;
+import static org.mensuration.formula.Equations.plus;
+import static org.mensuration.formula.Equations.ratio;
+import static org.mensuration.formula.Equations.squared;
+import static org.mensuration.formula.Equations.sym;
+import static org.mensuration.formula.Equations.times;
 
 import java.util.List;
 import org.mensuration.formula.Domain;

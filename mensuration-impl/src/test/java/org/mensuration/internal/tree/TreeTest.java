@@ -3,16 +3,16 @@ package org.mensuration.internal.tree;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
-import static org.mensuration.formula.Equation.num;
-import static org.mensuration.formula.Equation.over;
-import static org.mensuration.formula.Equation.pi;
-import static org.mensuration.formula.Equation.plus;
-import static org.mensuration.formula.Equation.pow;
-import static org.mensuration.formula.Equation.squared;
-import static org.mensuration.formula.Equation.sumOver;
-import static org.mensuration.formula.Equation.sym;
-import static org.mensuration.formula.Equation.times;
-import static org.mensuration.formula.Equation.where;
+import static org.mensuration.formula.Equations.num;
+import static org.mensuration.formula.Equations.over;
+import static org.mensuration.formula.Equations.pi;
+import static org.mensuration.formula.Equations.plus;
+import static org.mensuration.formula.Equations.pow;
+import static org.mensuration.formula.Equations.squared;
+import static org.mensuration.formula.Equations.sumOver;
+import static org.mensuration.formula.Equations.sym;
+import static org.mensuration.formula.Equations.times;
+import static org.mensuration.formula.Equations.where;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -34,6 +34,7 @@ import org.mensuration.formula.Equation.ReadingCount;
 import org.mensuration.formula.Equation.Root;
 import org.mensuration.formula.Equation.Rounded;
 import org.mensuration.formula.Equation.Solved;
+import org.mensuration.formula.Equations;
 import org.mensuration.formula.Gradient;
 import org.mensuration.formula.Parameter;
 import org.mensuration.formula.PrintedTable;
@@ -79,7 +80,7 @@ class TreeTest {
   @Test
   void arithmeticKeepsEveryDigitOfPrintedNumbers() {
     assertThat(exact(times(num("0.905"), sym("x")), 3, 0)).isEqualByComparingTo("2.715");
-    assertThat(exact(Equation.minus(sym("x"), sym("y")), 1, 0.25)).isEqualByComparingTo("0.75");
+    assertThat(exact(Equations.minus(sym("x"), sym("y")), 1, 0.25)).isEqualByComparingTo("0.75");
     assertThat(exact(over(num(1), num(12345)), 0, 0))
         .isCloseTo(
             new BigDecimal("0.0000810044552450384771162413932766302147"), within(ofLastDigits(40)));

@@ -9,10 +9,6 @@ import org.mensuration.validation.table.Standing;
 
 /** Prints a report, a line a table. Stateless and thread-safe. */
 final class CheckPrinter {
-  private static final String CAUTION =
-      "Look up only when standing still, keep clear of dead or hung-up trees and out of the wind;"
-          + " figures for trade follow local law and a licensed scaler.";
-
   private CheckPrinter() {}
 
   static void print(CheckReport report, PrintStream out) {
@@ -33,7 +29,7 @@ final class CheckPrinter {
     report.problems().forEach(problem -> out.println("UNREADABLE " + problem));
     evidence(report.evidence(), out);
     out.println(total(report, false) + "; " + total(report, true));
-    out.println(CAUTION);
+    out.println(Safety.LINE);
   }
 
   private static String line(TableCheck check) {

@@ -43,7 +43,7 @@ final class Arithmetic {
     pointBasalArea = catalogue.formula("point/basal-area");
     treeFactor = catalogue.formula("gauge/tree-factor");
     limitingDistance = catalogue.formula("gauge/limiting-distance-centre");
-    horizontal = catalogue.formula("height/tangent-ground-slope");
+    horizontal = catalogue.formula("plot/horizontal-distance");
     volume = catalogue.formula("stand/volume");
     quadraticMean = catalogue.formula("stand/quadratic-mean-diameter");
     standardError = catalogue.formula("sampling/standard-error");
@@ -109,7 +109,7 @@ final class Arithmetic {
    * its distance is long, so the height formula for a taped slope gives it.
    */
   double horizontal(double slopeDistance, double slope) {
-    return horizontal.apply(slopeDistance, slope, 45, 0);
+    return horizontal.apply(slopeDistance, slope);
   }
 
   double volume(double basalArea, double ratio) {

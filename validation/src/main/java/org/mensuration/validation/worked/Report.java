@@ -5,13 +5,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
+import org.mensuration.validation.check.Safety;
 
 /** Lays the findings out, in the order in which they are wanted in the field. Not thread-safe. */
 final class Report {
-  static final String SAFETY =
-      "Look up only when standing still; keep well away from dead, hung-up or wind-loaded trees and"
-          + " stop in wind; never sight toward the sun; not alone; local rules come first. Figures"
-          + " for trade or tax follow local scaling law and a licensed scaler.";
+  static final String SAFETY = Safety.LINE;
 
   private static final int WIDTH = 96;
 

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.mensuration.formula.Catalogue;
 import org.mensuration.formula.Equation;
+import org.mensuration.formula.Equations;
 import org.mensuration.formula.PrintedTable;
 import org.mensuration.validation.table.Deviation;
 import org.mensuration.validation.table.SourceEntry;
@@ -33,7 +34,7 @@ class ReferenceChecksTest {
   }
 
   private static Catalogue catalogue(DoubleUnaryOperator formula) {
-    return Catalogue.of(List.of(new FakeFormula(Equation.sym("x"), formula)));
+    return Catalogue.of(List.of(new FakeFormula(Equations.sym("x"), formula)));
   }
 
   private static CellCheck only(Table table, DoubleUnaryOperator formula) {
@@ -155,7 +156,7 @@ class ReferenceChecksTest {
   @Test
   void theCellsOfATableRuleAreShownAndNotCounted() {
     Table table = table("[m] exact", TO_ONE, "1,2\n");
-    Equation lookUp = new Equation.LookUp(new OneCell(), List.of(Equation.sym("x")));
+    Equation lookUp = new Equation.LookUp(new OneCell(), List.of(Equations.sym("x")));
     CheckReport report =
         ReferenceChecks.run(Catalogue.of(List.of(new FakeFormula(lookUp, x -> 2))), List.of(table));
     assertThat(report.checks().get(0).count(Verdict.TABULATED)).isOne();
