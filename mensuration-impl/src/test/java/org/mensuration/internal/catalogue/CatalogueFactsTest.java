@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.mensuration.Catalogues;
 import org.mensuration.formula.Equation;
@@ -17,7 +18,8 @@ import org.mensuration.formula.Parameter;
 import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.source.Role;
 
-/** What every formula must say about itself. */
+/** What every formula must say about itself. Reads class files, so it is no test for a mutant. */
+@Tag("catalogue")
 class CatalogueFactsTest {
   @Test
   void everyConstantIsListed() throws IllegalAccessException, ClassNotFoundException {
