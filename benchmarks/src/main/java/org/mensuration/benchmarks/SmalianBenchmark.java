@@ -29,9 +29,9 @@ import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.Units;
 
 /**
- * One log by Smalian's formula in five ways: the kernel on numbers, the front door on quantities in
- * the formula's own units and in others, and the units library's own arithmetic, once on inputs
- * that need no conversion and once on the inputs a forester has.
+ * One log by Smalian's formula in several ways: the kernel on numbers, the front door on quantities
+ * in the formula's own units and in others, and the units library's own arithmetic, on metres
+ * alone, which need no conversion, and on the very inputs of the two front-door calls.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -48,6 +48,9 @@ public class SmalianBenchmark {
   private Quantity<Length> length;
   private Log log;
   private Log logInInches;
+  private Quantity<Length> largeInches;
+  private Quantity<Length> smallInches;
+  private Quantity<Length> lengthFeet;
   private Quantity<Length> largeMetres;
   private Quantity<Length> smallMetres;
 
@@ -61,11 +64,10 @@ public class SmalianBenchmark {
     small = centimetres(smallCentimetres);
     length = metres(lengthMetres);
     log = Log.of(large, small, length);
-    logInInches =
-        Log.of(
-            inches(in(large, ForestUnits.INCH)),
-            inches(in(small, ForestUnits.INCH)),
-            feet(in(length, ForestUnits.FOOT)));
+    largeInches = inches(in(large, ForestUnits.INCH));
+    smallInches = inches(in(small, ForestUnits.INCH));
+    lengthFeet = feet(in(length, ForestUnits.FOOT));
+    logInInches = Log.of(largeInches, smallInches, lengthFeet);
     largeMetres = Quantities.getQuantity(largeCentimetres / 100, Units.METRE);
     smallMetres = Quantities.getQuantity(smallCentimetres / 100, Units.METRE);
   }
@@ -128,6 +130,16 @@ public class SmalianBenchmark {
   @Benchmark
   public Quantity<Volume> naiveCentimetres() {
     return naive(large, small, length);
+  }
+
+  /**
+   * The units library's arithmetic with diameters in inches and the length in feet.
+   *
+   * @return volume
+   */
+  @Benchmark
+  public Quantity<Volume> naiveInches() {
+    return naive(largeInches, smallInches, lengthFeet);
   }
 
   private static Quantity<Volume> naive(

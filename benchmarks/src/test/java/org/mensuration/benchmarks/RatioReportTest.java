@@ -33,7 +33,8 @@ class RatioReportTest {
             "facadeConverted",
             "facadeWithRecord",
             "naiveMetres",
-            "naiveCentimetres");
+            "naiveCentimetres",
+            "naiveInches");
     assertThat(costs.values()).allSatisfy(cost -> assertThat(cost.nanoseconds()).isPositive());
   }
 
@@ -43,16 +44,20 @@ class RatioReportTest {
     costs.put("kernel", new Cost(0.5, 0));
     costs.put("facadeNative", new Cost(10, 48));
     costs.put("facadeConverted", new Cost(50, 48));
-    costs.put("naiveMetres", new Cost(10_000, 7500));
+    costs.put("naiveMetres", new Cost(2_000, 7500));
+    costs.put("naiveCentimetres", new Cost(10_000, 47_000));
+    costs.put("naiveInches", new Cost(15_000, 85_000));
     assertThat(RatioReport.report(costs).lines().skip(1))
         .containsExactly(
-            "call                      ns        B   x kernel  naive / it  goal",
-            "kernel                  0.50        0        1.0       20000  0 B: met",
-            "facadeNative           10.00       48       20.0        1000  25 ns, 48 B, 400 x"
-                + " cheaper than naive: met",
-            "facadeConverted        50.00       48      100.0         200  40 ns, 48 B, 400 x"
-                + " cheaper than naive: missed",
-            "naiveMetres         10000.00     7500    20000.0           1");
+            "call                      ns        B   x kernel  naive / it  metres / it  goal",
+            "kernel                  0.50        0        1.0                     4000  0 B: met",
+            "facadeNative           10.00       48       20.0        1000          200  25 ns, 48"
+                + " B, 400 x cheaper than naive: met",
+            "facadeConverted        50.00       48      100.0         300           40  40 ns, 48"
+                + " B, 400 x cheaper than naive: missed",
+            "naiveMetres          2000.00     7500     4000.0                        1",
+            "naiveCentimetres    10000.00    47000    20000.0                        0",
+            "naiveInches         15000.00    85000    30000.0                        0");
   }
 
   @Test
