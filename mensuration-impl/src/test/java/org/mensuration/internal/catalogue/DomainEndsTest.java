@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -28,12 +29,36 @@ class DomainEndsTest {
       assertThat(formula.applyTo(point)).isFinite();
       for (int i = 0; i < point.length; i++) {
         Parameter parameter = formula.parameters().get(i);
+        for (double inside : inside(parameter.domain())) {
+          doesNotRefuse(formula, with(point, i, inside), parameter);
+        }
         for (double outside : outside(parameter.domain())) {
           refuses(formula, with(point, i, outside), parameter, outside);
         }
       }
     }
     relations(formula, points);
+  }
+
+  /** The last value in at each finite end. */
+  private static double[] inside(Domain domain) {
+    double lowest = domain.lowerIncluded() ? domain.lower() : Math.nextUp(domain.lower());
+    double highest = domain.upperIncluded() ? domain.upper() : Math.nextDown(domain.upper());
+    return DoubleStream.of(lowest, highest)
+        .filter(
+            end -> Math.abs(end) < Double.MAX_VALUE && (!domain.whole() || end == Math.rint(end)))
+        .toArray();
+  }
+
+  /** A relation or an overflow may refuse the point, the domain of the input may not. */
+  private static void doesNotRefuse(Formula formula, double[][] point, Parameter parameter) {
+    try {
+      assertThat(formula.applyTo(point)).as(formula.id()).isFinite();
+    } catch (OutOfDomainException refusal) {
+      assertThat(refusal.allowed())
+          .as(formula.id() + " " + parameter.symbol() + ": " + refusal.getMessage())
+          .isNotEqualTo(parameter.domain().toString());
+    }
   }
 
   private static double[] outside(Domain domain) {
