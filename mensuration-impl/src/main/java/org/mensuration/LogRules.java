@@ -1,20 +1,17 @@
 package org.mensuration;
 
-import java.util.Optional;
-import javax.measure.Quantity;
-import javax.measure.quantity.Length;
-import javax.measure.quantity.Volume;
-import org.mensuration.formula.Formula;
 import org.mensuration.internal.catalogue.BoardFormulas;
 import org.mensuration.internal.catalogue.LogFormulas;
-import org.mensuration.internal.formula.BoundFormula;
+import org.mensuration.internal.log.BoardRule;
+import org.mensuration.internal.log.MeasuredRule;
+import org.mensuration.internal.log.Place;
+import org.mensuration.internal.log.Totals;
 import org.mensuration.log.Log;
+import org.mensuration.log.LogTotal;
+import org.mensuration.log.MeasuredVolume;
 import org.mensuration.log.ScaleRule;
 import org.mensuration.log.SolidRule;
-import org.mensuration.quantity.LogScale;
-import org.mensuration.units.ForestUnits;
-import org.mensuration.units.Measures;
-import org.mensuration.units.UnitReader;
+import org.mensuration.log.Tip;
 
 /**
  * Rules for the volume of logs and stem sections. Stateless and thread-safe.
@@ -23,16 +20,26 @@ import org.mensuration.units.UnitReader;
  * local scaling law and a licensed scaler.
  */
 public final class LogRules {
-  private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);
-  private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);
-
-  private static final UnitReader<Length> INCHES = UnitReader.in(ForestUnits.INCH);
-  private static final UnitReader<Length> FEET = UnitReader.in(ForestUnits.FOOT);
-
-  private static final SolidRule HUBER = new Huber();
-  private static final SolidRule SMALIAN = new Ends(LogFormulas.SMALIAN);
-  private static final SolidRule NEWTON = new Newton();
-  private static final SolidRule CONE_FRUSTUM = new Ends(LogFormulas.CONE_FRUSTUM);
+  private static final SolidRule HUBER = MeasuredRule.of(LogFormulas.HUBER, Place.MIDDLE);
+  private static final SolidRule SMALIAN =
+      MeasuredRule.of(LogFormulas.SMALIAN, Place.LARGE, Place.SMALL);
+  private static final SolidRule NEWTON =
+      MeasuredRule.of(LogFormulas.NEWTON, Place.LARGE, Place.MIDDLE, Place.SMALL);
+  private static final SolidRule CONE_FRUSTUM =
+      MeasuredRule.of(LogFormulas.CONE_FRUSTUM, Place.LARGE, Place.SMALL);
+  private static final SolidRule NEILOID_FRUSTUM =
+      MeasuredRule.of(LogFormulas.NEILOID_FRUSTUM, Place.LARGE, Place.SMALL);
+  private static final SolidRule MEAN_DIAMETER =
+      MeasuredRule.of(LogFormulas.MEAN_DIAMETER, Place.LARGE, Place.SMALL);
+  private static final SolidRule BRUCE_BUTT =
+      MeasuredRule.of(LogFormulas.BRUCE_BUTT, Place.LARGE, Place.SMALL);
+  private static final SolidRule HOSSFELD =
+      MeasuredRule.of(LogFormulas.HOSSFELD, Place.THIRD, Place.SMALL);
+  private static final SolidRule SIMONY =
+      MeasuredRule.of(LogFormulas.SIMONY, Place.QUARTER, Place.MIDDLE, Place.THREE_QUARTERS);
+  private static final SolidRule SMALL_END_CYLINDER =
+      MeasuredRule.of(LogFormulas.SMALL_END_CYLINDER, Place.SMALL);
+  private static final SolidRule SORENSON = MeasuredRule.of(LogFormulas.SORENSON, Place.SMALL);
 
   private static final ScaleRule DOYLE = new BoardRule(BoardFormulas.DOYLE);
   private static final ScaleRule INTERNATIONAL_QUARTER =
@@ -77,6 +84,110 @@ public final class LogRules {
   }
 
   /**
+   * Frustum of a neiloid ({@code log/neiloid-frustum}).
+   *
+   * @return the rule; needs both end diameters
+   */
+  public static SolidRule neiloidFrustum() {
+    return NEILOID_FRUSTUM;
+  }
+
+  /**
+   * Cylinder of the mean of the end diameters ({@code log/mean-diameter}).
+   *
+   * @return the rule; needs both end diameters; low for every tapering log
+   */
+  public static SolidRule meanDiameter() {
+    return MEAN_DIAMETER;
+  }
+
+  /**
+   * Bruce butt-log rule: a quarter of the large area and three quarters of the small ({@code
+   * log/bruce-butt}).
+   *
+   * @return the rule; needs both end diameters; for butt logs only
+   */
+  public static SolidRule bruceButt() {
+    return BRUCE_BUTT;
+  }
+
+  /**
+   * Hossfeld: three times the area a third from the large end and once the small end ({@code
+   * log/hossfeld}).
+   *
+   * @return the rule; needs the diameter at a third and the small end
+   */
+  public static SolidRule hossfeld() {
+    return HOSSFELD;
+  }
+
+  /**
+   * Simony: twice the outer quarter areas less the middle ({@code log/simony}).
+   *
+   * @return the rule; needs the diameters at a quarter, at the middle and at three quarters
+   */
+  public static SolidRule simony() {
+    return SIMONY;
+  }
+
+  /**
+   * Cylinder of the small end ({@code log/small-end-cylinder}).
+   *
+   * @return the rule; needs the small-end diameter
+   */
+  public static SolidRule smallEndCylinder() {
+    return SMALL_END_CYLINDER;
+  }
+
+  /**
+   * Sorenson: small end and a taper of one inch in ten feet ({@code log/sorenson}).
+   *
+   * @return the rule; needs the small-end diameter; other units are converted, since the taper
+   *     holds in inches and feet
+   */
+  public static SolidRule sorenson() {
+    return SORENSON;
+  }
+
+  /**
+   * The sum of measured volumes, the same whatever their order.
+   *
+   * @param volumes what is added, by one rule or several
+   * @return the total with its parts; of none, zero with the bark not stated
+   * @throws IllegalArgumentException if volumes over bark, under bark or of unstated basis are
+   *     mixed; the message names both
+   */
+  public static LogTotal total(Iterable<MeasuredVolume> volumes) {
+    return Totals.of(volumes);
+  }
+
+  /**
+   * The sum of logs, or the sectional (composite) volume of a stem, by one rule.
+   *
+   * @param rule the rule
+   * @param sections the logs or sections
+   * @return the total with its parts; of none, zero with the bark not stated
+   * @throws IllegalArgumentException if bark bases are mixed, or as the rule
+   */
+  public static LogTotal total(SolidRule rule, Iterable<Log> sections) {
+    return Totals.of(rule, sections);
+  }
+
+  /**
+   * The sectional (composite) volume of a stem by one rule with its tip.
+   *
+   * @param rule the rule
+   * @param sections the sections, at least one
+   * @param tip the tip, measured over the same bark basis
+   * @return the total; the tip is its last part
+   * @throws IllegalArgumentException if there is no section, if bark bases are mixed, or as the
+   *     rule
+   */
+  public static LogTotal total(SolidRule rule, Iterable<Log> sections, Tip tip) {
+    return Totals.of(rule, sections, tip);
+  }
+
+  /**
    * Doyle ({@code board/doyle}), unrounded.
    *
    * @return the rule; needs the small-end diameter, refuses it below 4 in
@@ -92,79 +203,5 @@ public final class LogRules {
    */
   public static ScaleRule internationalQuarter() {
     return INTERNATIONAL_QUARTER;
-  }
-
-  private static double centimetres(
-      Formula formula, String what, Optional<Quantity<Length>> diameter) {
-    return CENTIMETRES.read(needed(formula, what, diameter));
-  }
-
-  private static Quantity<Length> needed(
-      Formula formula, String what, Optional<Quantity<Length>> diameter) {
-    if (!diameter.isPresent()) {
-      throw new IllegalArgumentException(
-          formula.title() + " (" + formula.id() + ") needs the diameter of the " + what);
-    }
-    return diameter.get();
-  }
-
-  private static Quantity<Volume> cubicMetres(double volume) {
-    return Measures.cubicMetres(volume);
-  }
-
-  /** A rule of both ends. */
-  private record Ends(BoundFormula formula) implements SolidRule {
-    @Override
-    public Quantity<Volume> volume(Log log) {
-      return cubicMetres(
-          formula.value(
-              centimetres(formula, "large end", log.large()),
-              centimetres(formula, "small end", log.small()),
-              METRES.read(log.length())));
-    }
-  }
-
-  /** The rule of the middle. */
-  private record Huber() implements SolidRule {
-    @Override
-    public Formula formula() {
-      return LogFormulas.HUBER;
-    }
-
-    @Override
-    public Quantity<Volume> volume(Log log) {
-      return cubicMetres(
-          LogFormulas.HUBER.value(
-              centimetres(LogFormulas.HUBER, "middle", log.middle()), METRES.read(log.length())));
-    }
-  }
-
-  /** The rule of ends and middle. */
-  private record Newton() implements SolidRule {
-    @Override
-    public Formula formula() {
-      return LogFormulas.NEWTON;
-    }
-
-    @Override
-    public Quantity<Volume> volume(Log log) {
-      return cubicMetres(
-          LogFormulas.NEWTON.value(
-              centimetres(LogFormulas.NEWTON, "large end", log.large()),
-              centimetres(LogFormulas.NEWTON, "middle", log.middle()),
-              centimetres(LogFormulas.NEWTON, "small end", log.small()),
-              METRES.read(log.length())));
-    }
-  }
-
-  /** A board-foot rule of the small end. */
-  private record BoardRule(BoundFormula formula) implements ScaleRule {
-    @Override
-    public LogScale scale(Log log) {
-      double boardFeet =
-          formula.value(
-              INCHES.read(needed(formula, "small end", log.small())), FEET.read(log.length()));
-      return new LogScale(formula.title(), boardFeet, formula.result().unit(), log.bark());
-    }
   }
 }

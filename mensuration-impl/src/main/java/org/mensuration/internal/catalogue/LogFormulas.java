@@ -164,7 +164,6 @@ public final class LogFormulas {
           .input("third_diameter", "d_3", "cm", DIAMETER, "diameter a third from the large end")
           .input("top_diameter", "d_t", "cm", DIAMETER, "diameter of the top")
           .input("length", "L", "m", LENGTH, "length of the log")
-          .relation("top_diameter", AT_MOST, 1, "third_diameter", "d_t ≤ d_3")
           .gives(
               "volume",
               "V",
@@ -187,8 +186,7 @@ public final class LogFormulas {
           .input("middle_diameter", "d_2", "cm", DIAMETER, "diameter at the middle")
           .input("three_quarter_diameter", "d_3", "cm", DIAMETER, "diameter at three quarters")
           .input("length", "L", "m", LENGTH, "length of the log")
-          .relation("middle_diameter", AT_MOST, 1, "quarter_diameter", "d_2 ≤ d_1")
-          .relation("three_quarter_diameter", AT_MOST, 1, "middle_diameter", "d_3 ≤ d_2")
+          .relation("middle_diameter", AT_MOST, 1.4, "quarter_diameter", "d_2 ≤ 1.4 d_1")
           .gives(
               "volume",
               "V",
@@ -212,6 +210,8 @@ public final class LogFormulas {
                               num(3))))))
           .cites(Citation.fromMemory("twice the outer quarter areas less the middle area"))
           .note("exact for a paraboloid, a cone and a neiloid")
+          .note(
+              "the limit on the middle keeps the volume from falling below zero and leaves room for a whorl; it is a choice of this library")
           .kernel4(LogVolume::simony);
 
   /** Cylinder of the small end. */

@@ -1,0 +1,2 @@
+/** Implementations of the log rules. */
+package org.mensuration.internal.log;
