@@ -187,6 +187,29 @@ public final class Equations {
   }
 
   /**
+   * A look-up in a printed table.
+   *
+   * @param table the table
+   * @param keys what it is entered with
+   * @return the node
+   */
+  public static Equation lookUp(PrintedTable table, Equation... keys) {
+    return new Equation.LookUp(table, Arrays.asList(keys));
+  }
+
+  /**
+   * A rounding that defines the rule.
+   *
+   * @param value what is rounded
+   * @param mode how
+   * @param step to multiples of this, as printed
+   * @return the node
+   */
+  public static Equation rounded(Equation value, RoundingMode mode, String step) {
+    return new Equation.Rounded(value, mode, new BigDecimal(step));
+  }
+
+  /**
    * A named intermediate result.
    *
    * @param symbol its symbol

@@ -17,6 +17,7 @@ public final class Topics {
     all.addAll(OpticsFormulas.ALL);
     all.addAll(HeightFormulas.ALL);
     all.addAll(LogFormulas.ALL);
+    all.addAll(LogTableFormulas.ALL);
     all.addAll(BoardFormulas.ALL);
     all.addAll(PolynomialBoardFormulas.ALL);
     all.addAll(GaugeFormulas.ALL);

@@ -23,11 +23,13 @@ public final class BoundFormula implements Formula {
   private final Facts facts;
   private final Kernel kernel;
   private final InputCheck check;
+  private final PrintedCells cells;
 
   BoundFormula(Facts facts, Kernel kernel) {
     this.facts = facts;
     this.kernel = kernel;
     this.check = new InputCheck(facts.parameters(), facts.relations());
+    this.cells = new PrintedCells(facts.equation(), facts.parameters());
   }
 
   /**
@@ -113,13 +115,18 @@ public final class BoundFormula implements Formula {
   }
 
   private double checked(String where, double[][] x) {
-    check.requireAll(this, where, x);
+    require(where, x);
     double result = kernel.at(x);
     if (Math.abs(result) < Double.POSITIVE_INFINITY) {
       return result;
     }
     throw new OutOfDomainException(
         this, where, facts.result().symbol(), result, facts.result().unit(), "a finite result");
+  }
+
+  private void require(String where, double[][] x) {
+    check.requireAll(this, where, x);
+    cells.require(this, where, x);
   }
 
   private static double[][] arrays(double[] inputs) {
@@ -173,7 +180,7 @@ public final class BoundFormula implements Formula {
       throw new IllegalArgumentException(
           id() + ": " + digits + " digits wanted, allowed 1 to " + MOST_DIGITS);
     }
-    check.requireAll(this, "", inputs);
+    require("", inputs);
     return Tree.exact(facts.equation(), facts.parameters(), inputs, digits);
   }
 
@@ -185,7 +192,7 @@ public final class BoundFormula implements Formula {
   @Override
   public Gradient gradient(double[]... inputs) {
     requireTree();
-    check.requireAll(this, "", inputs);
+    require("", inputs);
     Gradient gradient = Tree.gradient(facts.equation(), facts.parameters(), inputs);
     for (int i = 0; i < gradient.size(); i++) {
       if (!(Math.abs(gradient.partial(i)) < Double.POSITIVE_INFINITY)) {
@@ -220,7 +227,7 @@ public final class BoundFormula implements Formula {
         return false;
       }
     }
-    return check.holdsAll(arrays(inputs));
+    return check.holdsAll(arrays(inputs)) && cells.holds(arrays(inputs));
   }
 
   @Override

@@ -96,9 +96,12 @@ class CatalogueFactsTest {
     return more;
   }
 
-  private static List<Equation> children(Equation node) {
+  static List<Equation> children(Equation node) {
     List<Equation> children = new ArrayList<>();
-    if (node instanceof Equation.Sum sum) {
+    if (node instanceof Equation.Where where) {
+      children.add(where.value());
+      children.add(where.in());
+    } else if (node instanceof Equation.Sum sum) {
       children.addAll(sum.terms());
     } else if (node instanceof Equation.Product product) {
       children.addAll(product.factors());

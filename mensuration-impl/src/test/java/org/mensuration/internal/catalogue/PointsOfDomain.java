@@ -1,13 +1,16 @@
 package org.mensuration.internal.catalogue;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.mensuration.formula.Domain;
+import org.mensuration.formula.Equation;
 import org.mensuration.formula.Formula;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.formula.Parameter;
 import org.mensuration.formula.Relation;
+import org.mensuration.internal.table.RuleTable;
 
 /** Seeded points of a formula's domain, its ends and the edges of its relations included. */
 final class PointsOfDomain {
@@ -16,10 +19,25 @@ final class PointsOfDomain {
 
   private final Formula formula;
   private final Random random;
+  private final List<List<BigDecimal>> marks = new ArrayList<>();
 
   PointsOfDomain(Formula formula) {
     this.formula = formula;
     this.random = new Random(formula.id().hashCode());
+    for (Parameter parameter : formula.parameters()) {
+      marks.add(marks(formula.equation(), parameter.symbol()));
+    }
+  }
+
+  /** The printed keys of an input that a table is entered with; a point between them is no cell. */
+  private static List<BigDecimal> marks(Equation node, String symbol) {
+    if (node instanceof Equation.LookUp lookUp && lookUp.table() instanceof RuleTable table) {
+      int key = lookUp.keys().indexOf(new Equation.Symbol(symbol));
+      return key < 0 ? List.of() : table.axes().get(key).printed();
+    }
+    List<BigDecimal> found = new ArrayList<>();
+    CatalogueFactsTest.children(node).forEach(child -> found.addAll(marks(child, symbol)));
+    return found;
   }
 
   List<double[][]> draw(int wanted) {
@@ -55,7 +73,10 @@ final class PointsOfDomain {
       Parameter parameter = formula.parameters().get(i);
       point[i] = new double[parameter.list() ? readings : 1];
       for (int j = 0; j < point[i].length; j++) {
-        point[i][j] = value(parameter.domain());
+        point[i][j] =
+            marks.get(i).isEmpty()
+                ? value(parameter.domain())
+                : marks.get(i).get(random.nextInt(marks.get(i).size())).doubleValue();
       }
     }
     return point;

@@ -48,17 +48,19 @@ final class CellChecker {
     BigDecimal computed = binding.result().times(new BigDecimal(value));
     BigDecimal noise = noise(inputs, values, value);
     Spread spread = Spread.of(binding, table.head(), inputs, computed);
-    Verdict plain = plain(printed, computed, noise, spread);
+    boolean tabulated = binding.subject().tabulated().test(table.head().source(), values);
+    Verdict plain = plain(printed, computed, noise, spread, tabulated);
     return deviation(row)
         .map(known -> explained(row, printed, computed, noise, plain, known))
         .orElseGet(() -> cell(row, printed, computed, plain, ""));
   }
 
-  private Verdict plain(BigDecimal printed, BigDecimal computed, BigDecimal noise, Spread spread) {
+  private Verdict plain(
+      BigDecimal printed, BigDecimal computed, BigDecimal noise, Spread spread, boolean tabulated) {
     Precision precision = binding.column().precision();
     Range range = precision.range(printed).widened(noise);
     boolean agrees = range.contains(computed);
-    if (binding.subject().tabulated()) {
+    if (tabulated) {
       return agrees ? Verdict.TABULATED : Verdict.FAILED;
     }
     if (!range.meets(spread.least(), spread.most())) {

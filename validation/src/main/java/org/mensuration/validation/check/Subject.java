@@ -2,6 +2,7 @@ package org.mensuration.validation.check;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.mensuration.formula.Catalogue;
@@ -17,7 +18,7 @@ import org.mensuration.formula.Result;
  * @param id identifier
  * @param parameters inputs in their order
  * @param result what comes out
- * @param tabulated whether the rule is nothing but a printed table
+ * @param tabulated whether a figure of this work for these inputs is the data of a table rule
  * @param value the value for one array an input
  * @param gradient the derivatives where they are known
  */
@@ -25,7 +26,7 @@ record Subject(
     String id,
     List<Parameter> parameters,
     Result result,
-    boolean tabulated,
+    BiPredicate<String, double[][]> tabulated,
     ToDoubleFunction<double[][]> value,
     Function<double[][], Optional<Gradient>> gradient) {
 
@@ -34,7 +35,7 @@ record Subject(
         formula.id(),
         formula.parameters(),
         formula.result(),
-        onlyTable(formula.equation()),
+        (work, inputs) -> tabulated(formula, work, inputs),
         formula::applyTo,
         inputs -> gradient(formula, inputs));
   }
@@ -44,17 +45,46 @@ record Subject(
         procedure.id(),
         procedure.parameters(),
         procedure.result(),
-        false,
+        (work, inputs) -> false,
         inputs -> procedure.value(catalogue, inputs),
         inputs -> Optional.empty());
   }
 
-  /** A factor looked up and then multiplied is a rule that print can check; a bare cell is not. */
-  private static boolean onlyTable(Equation equation) {
+  /**
+   * A cell of the work that a bare table was typed from is its data; the same cell in another work
+   * is a check. A factor looked up and then multiplied is a rule that any print can check.
+   */
+  private static boolean tabulated(Formula formula, String work, double[][] inputs) {
+    Optional<Equation.LookUp> table = onlyTable(formula.equation());
+    if (table.isEmpty()) {
+      return false;
+    }
+    double[] keys = new double[table.get().keys().size()];
+    for (int i = 0; i < keys.length; i++) {
+      Optional<Double> key = key(formula, table.get().keys().get(i), inputs);
+      if (key.isEmpty()) {
+        return true;
+      }
+      keys[i] = key.get();
+    }
+    return table.get().table().source(keys).map(work::equals).orElse(true);
+  }
+
+  private static Optional<Equation.LookUp> onlyTable(Equation equation) {
     if (equation instanceof Equation.Where where) {
       return onlyTable(where.in());
     }
-    return equation instanceof Equation.LookUp;
+    return equation instanceof Equation.LookUp lookUp ? Optional.of(lookUp) : Optional.empty();
+  }
+
+  private static Optional<Double> key(Formula formula, Equation key, double[][] inputs) {
+    for (int i = 0; i < inputs.length; i++) {
+      if (key instanceof Equation.Symbol symbol
+          && symbol.name().equals(formula.parameters().get(i).symbol())) {
+        return Optional.of(inputs[i][0]);
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<Gradient> gradient(Formula formula, double[][] inputs) {
