@@ -54,7 +54,7 @@ final class TableText {
         if (header.isEmpty()) {
           Collections.addAll(header, fields);
         } else if (fields.length == header.size()) {
-          lines.add(new Line(i + 1, fields));
+          lines.add(new Line(i + 1, List.of(fields)));
         } else {
           throw wrong(file, i + 1, fields.length + " fields", header.size() + " fields");
         }
@@ -90,7 +90,7 @@ final class TableText {
         double key = line.number(file, i).doubleValue();
         index = index * axes.get(i).size() + axes.get(i).find(key);
       }
-      Optional<String> source = sourced ? Optional.of(line.fields[keys + 1]) : Optional.empty();
+      Optional<String> source = sourced ? Optional.of(line.fields.get(keys + 1)) : Optional.empty();
       TableCell cell = TableCell.of(line.number(file, keys), source);
       if (cells.set(index, Optional.of(cell)).isPresent()) {
         throw wrong(file, line.number, "a cell printed twice", "each cell once");
@@ -117,12 +117,12 @@ final class TableText {
   }
 
   /** A row with its place in the file. */
-  private record Line(int number, String[] fields) {
+  private record Line(int number, List<String> fields) {
     BigDecimal number(String file, int column) {
       try {
-        return new BigDecimal(fields[column].trim());
+        return new BigDecimal(fields.get(column).trim());
       } catch (NumberFormatException e) {
-        throw wrong(file, number, fields[column], "a number");
+        throw wrong(file, number, fields.get(column), "a number");
       }
     }
   }
