@@ -11,8 +11,17 @@ import org.mensuration.formula.PrintedTable;
 
 class RuleTableTest {
   private static final String TEXT =
-      "# table: Small\n# a comment\nwidth [cm],length [m],volume [m3],source\n"
-          + "12,1,0.30,first\n8,1,0.10,first\n8,3,0.31,second\n\n10,1,0.20,first\n10,2,0.45,first\n";
+      """
+      # table: Small
+      # a comment
+      width [cm],length [m],volume [m3],source
+      12,1,0.30,first
+      8,1,0.10,first
+      8,3,0.31,second
+
+      10,1,0.20,first
+      10,2,0.45,first
+      """;
   private static final RuleTable SMALL = TableText.parse("small.csv", TEXT);
 
   @Test
