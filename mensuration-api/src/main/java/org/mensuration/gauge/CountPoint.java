@@ -13,21 +13,35 @@ import javax.measure.quantity.Length;
  *
  * @param id name of the point, one of its kind in the stand
  * @param trees the counted trees; may be empty
+ * @param sweep what the whole sweep is multiplied by
  */
-public record CountPoint(String id, List<CountedTree> trees) {
+public record CountPoint(String id, List<CountedTree> trees, SweepCorrection sweep) {
 
   /**
    * Checks the name and copies the trees.
    *
    * @param id name of the point
    * @param trees the counted trees
+   * @param sweep what the whole sweep is multiplied by
    * @throws IllegalArgumentException if the name is blank
    */
   public CountPoint {
+    Objects.requireNonNull(sweep, "sweep");
     if (Objects.requireNonNull(id, "id").trim().isEmpty()) {
       throw new IllegalArgumentException("a point needs a name; its id is blank");
     }
     trees = List.copyOf(trees);
+  }
+
+  /**
+   * A point with a full sweep.
+   *
+   * @param id name of the point
+   * @param trees the counted trees
+   * @throws IllegalArgumentException if the name is blank
+   */
+  public CountPoint(String id, List<CountedTree> trees) {
+    this(id, trees, SweepCorrection.NONE);
   }
 
   /**
@@ -70,5 +84,15 @@ public record CountPoint(String id, List<CountedTree> trees) {
       throw new IllegalArgumentException("point " + id + ": count " + count + ", allowed from 0");
     }
     return new CountPoint(id, Collections.nCopies(count, CountedTree.unmeasured()));
+  }
+
+  /**
+   * The same point, its whole sweep corrected once more.
+   *
+   * @param correction what the sweep is multiplied by
+   * @return a new point
+   */
+  public CountPoint correctedBy(SweepCorrection correction) {
+    return new CountPoint(id, trees, sweep.and(correction));
   }
 }

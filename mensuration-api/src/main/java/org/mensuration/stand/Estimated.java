@@ -30,9 +30,9 @@ public interface Estimated<Q extends Quantity<Q>> {
   /**
    * Degrees of freedom of the standard error.
    *
-   * @return points less one
+   * @return points less one; over strata the effective number, which need not be whole
    */
-  int degreesOfFreedom();
+  double degreesOfFreedom();
 
   /**
    * The standard deviation of the points over their mean.

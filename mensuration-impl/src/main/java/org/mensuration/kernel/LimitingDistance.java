@@ -84,6 +84,24 @@ public final class LimitingDistance {
   }
 
   /**
+   * Distance to the centre of a leaning stem at breast height.
+   *
+   * @param footDistanceM horizontal distance to the centre of the stem at the ground in m
+   * @param breastHeightM breast height along the stem in m
+   * @param leanDeg lean from the vertical in degrees
+   * @param directionDeg angle between the line from the point and the lean in degrees, 0 away
+   * @return horizontal distance in m
+   */
+  public static double leaning(
+      double footDistanceM, double breastHeightM, double leanDeg, double directionDeg) {
+    double shift = breastHeightM * StrictMath.sin(leanDeg * Math.PI / 180);
+    // |r - s| and the rest apart: the cosine rule cancels where the stem leans over the point.
+    double difference = footDistanceM - shift;
+    double root = 2 * Math.sqrt(footDistanceM) * Math.sqrt(shift) * Slope.cos(directionDeg / 2);
+    return StrictMath.hypot(difference, root);
+  }
+
+  /**
    * Area around a tree from which it is counted.
    *
    * @param factorM2Ha factor in m²/ha

@@ -21,6 +21,7 @@ public final class Topics {
     all.addAll(BoardFormulas.ALL);
     all.addAll(PolynomialBoardFormulas.ALL);
     all.addAll(GaugeFormulas.ALL);
+    all.addAll(GaugeDeviceFormulas.ALL);
     all.addAll(PlotFormulas.ALL);
     all.addAll(CountFormulas.ALL);
     all.addAll(StandFormulas.ALL);

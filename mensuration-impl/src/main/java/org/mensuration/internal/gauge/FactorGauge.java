@@ -2,9 +2,12 @@ package org.mensuration.internal.gauge;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.gauge.AngleGauge;
+import org.mensuration.gauge.LimitPosition;
+import org.mensuration.internal.catalogue.GaugeDeviceFormulas;
 import org.mensuration.internal.catalogue.GaugeDistanceFormulas;
 import org.mensuration.internal.catalogue.GaugeFormulas;
 import org.mensuration.internal.formula.BoundFormula;
@@ -15,25 +18,34 @@ import org.mensuration.units.Measures;
 import org.mensuration.units.UnitReader;
 
 /**
- * A gauge known by its factor.
+ * A gauge known by its factor. Immutable and thread-safe.
  *
  * @param factor the factor as it was given
  * @param metric the factor in m²/ha
+ * @param smallAngle the factor in m²/ha by the rule for small angles of its device
  * @param angle the angle of the factor
+ * @param compensated whether it allows for the slope of each sight
  */
-public record FactorGauge(Quantity<BasalAreaPerArea> factor, double metric, Quantity<Angle> angle)
+public record FactorGauge(
+    Quantity<BasalAreaPerArea> factor,
+    double metric,
+    double smallAngle,
+    Quantity<Angle> angle,
+    boolean compensated)
     implements AngleGauge {
   /** A distance nearer to the limit than this part of it is at the limit. */
   private static final double SNAP = 1e-9;
 
   private static final UnitReader<BasalAreaPerArea> FACTORS =
       UnitReader.in(ForestUnits.SQUARE_METRE_PER_HECTARE);
+  private static final UnitReader<BasalAreaPerArea> ACRE_FACTORS =
+      UnitReader.in(ForestUnits.SQUARE_FOOT_PER_ACRE);
   private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);
   private static final UnitReader<Angle> DEGREES = UnitReader.in(ForestUnits.DEGREE);
 
   /**
-   * A gauge of a factor.
+   * A gauge of a factor; its rule for small angles is that of a flat blade.
    *
    * @param factor the factor
    * @return the gauge
@@ -45,12 +57,86 @@ public record FactorGauge(Quantity<BasalAreaPerArea> factor, double metric, Quan
     return new FactorGauge(
         Measures.of(factor.getValue().doubleValue(), factor.getUnit()),
         metric,
-        Measures.degrees(angle));
+        GaugeDeviceFormulas.SMALL_ANGLE_OF_FACTOR.value(metric),
+        Measures.degrees(angle),
+        true);
+  }
+
+  /**
+   * A gauge of a device.
+   *
+   * @param metric exact factor in m²/ha
+   * @param smallAngle factor in m²/ha by the device's rule for small angles
+   * @return the gauge
+   * @throws OutOfDomainException if the exact factor is outside (0, 10 000) m²/ha
+   */
+  public static FactorGauge of(double metric, double smallAngle) {
+    double angle = GaugeFormulas.ANGLE_FROM_FACTOR.value(metric);
+    return new FactorGauge(
+        Measures.squareMetresPerHectare(metric),
+        metric,
+        smallAngle,
+        Measures.degrees(angle),
+        true);
+  }
+
+  @Override
+  public Quantity<BasalAreaPerArea> factorBySmallAngle() {
+    return Measures.squareMetresPerHectare(smallAngle);
+  }
+
+  @Override
+  public AngleGauge uncompensated() {
+    return new FactorGauge(factor, metric, smallAngle, angle, false);
+  }
+
+  @Override
+  public Quantity<BasalAreaPerArea> factorAlongSight(Quantity<Angle> slope) {
+    double along = GaugeDeviceFormulas.FACTOR_ALONG_SIGHT.value(metric, DEGREES.read(slope));
+    return compensated ? factor : Measures.squareMetresPerHectare(along);
+  }
+
+  @Override
+  public Quantity<Length> bladeWidth(Quantity<Length> eyeDistance) {
+    return Measures.centimetres(
+        GaugeDeviceFormulas.BLADE_WIDTH.value(CENTIMETRES.read(eyeDistance), metric));
+  }
+
+  @Override
+  public Quantity<Length> bladeDistance(Quantity<Length> bladeWidth) {
+    return Measures.centimetres(
+        GaugeFormulas.BLADE_DISTANCE.value(CENTIMETRES.read(bladeWidth), metric));
+  }
+
+  @Override
+  public double radiusFactorToCentreFeetPerInch() {
+    return GaugeFormulas.PLOT_RADIUS_FACTOR_CENTRE.value(ACRE_FACTORS.read(factor));
+  }
+
+  @Override
+  public double radiusFactorToFaceFeetPerInch() {
+    return GaugeFormulas.PLOT_RADIUS_FACTOR_FACE.value(ACRE_FACTORS.read(factor));
+  }
+
+  @Override
+  public double radiusFactorToCentreMetresPerCentimetre() {
+    return GaugeDistanceFormulas.LIMITING_DISTANCE_CENTRE.value(metric, 1);
+  }
+
+  @Override
+  public double radiusFactorToFaceMetresPerCentimetre() {
+    return GaugeDistanceFormulas.LIMITING_DISTANCE_FACE.value(metric, 1);
   }
 
   @Override
   public Quantity<Length> limitingDistanceToCentre(Quantity<Length> diameter) {
     return Measures.metres(limit(diameter));
+  }
+
+  @Override
+  public Quantity<Length> limitingDistanceToFace(Quantity<Length> diameter) {
+    return Measures.metres(
+        GaugeDistanceFormulas.LIMITING_DISTANCE_FACE.value(metric, CENTIMETRES.read(diameter)));
   }
 
   @Override
@@ -60,33 +146,59 @@ public record FactorGauge(Quantity<BasalAreaPerArea> factor, double metric, Quan
   }
 
   @Override
+  public Quantity<Area> inclusionArea(Quantity<Length> diameter) {
+    return Measures.squareMetres(
+        GaugeDistanceFormulas.INCLUSION_AREA.value(metric, CENTIMETRES.read(diameter)));
+  }
+
+  @Override
+  public LimitPosition judge(Quantity<Length> diameter, Quantity<Length> distanceToCentre) {
+    return judge(
+        GaugeDistanceFormulas.LIMITING_DISTANCE_CENTRE,
+        METRES.read(distanceToCentre),
+        limit(diameter));
+  }
+
+  @Override
+  public LimitPosition judge(
+      Quantity<Length> diameter, Quantity<Length> slopeDistanceToCentre, Quantity<Angle> slope) {
+    return judge(
+        GaugeDistanceFormulas.LIMITING_SLOPE_DISTANCE,
+        METRES.read(slopeDistanceToCentre),
+        limit(diameter, slope));
+  }
+
+  @Override
+  public LimitPosition judgeLeaning(
+      Quantity<Length> diameter,
+      Quantity<Length> distanceToFoot,
+      Quantity<Length> breastHeight,
+      Quantity<Angle> lean,
+      Quantity<Angle> direction) {
+    double distance =
+        GaugeDeviceFormulas.LEANING_DISTANCE.value(
+            METRES.read(distanceToFoot),
+            METRES.read(breastHeight),
+            DEGREES.read(lean),
+            DEGREES.read(direction));
+    return judge(GaugeDistanceFormulas.LIMITING_DISTANCE_CENTRE, distance, limit(diameter));
+  }
+
+  @Override
   public boolean counts(Quantity<Length> diameter, Quantity<Length> distanceToCentre) {
-    return within(
-        GaugeDistanceFormulas.LIMITING_DISTANCE_CENTRE, distanceToCentre, limit(diameter));
+    return judge(diameter, distanceToCentre) != LimitPosition.OUT;
   }
 
   @Override
   public boolean counts(
       Quantity<Length> diameter, Quantity<Length> slopeDistanceToCentre, Quantity<Angle> slope) {
-    return within(
-        GaugeDistanceFormulas.LIMITING_SLOPE_DISTANCE,
-        slopeDistanceToCentre,
-        limit(diameter, slope));
+    return judge(diameter, slopeDistanceToCentre, slope) != LimitPosition.OUT;
   }
 
   @Override
   public Quantity<StemsPerArea> treeFactor(Quantity<Length> diameter) {
-    return Measures.perHectare(stemsPerHectare(diameter));
-  }
-
-  /**
-   * The tree factor as a number.
-   *
-   * @param diameter diameter
-   * @return stems per hectare
-   */
-  public double stemsPerHectare(Quantity<Length> diameter) {
-    return GaugeDistanceFormulas.TREE_FACTOR.value(metric, CENTIMETRES.read(diameter));
+    return Measures.perHectare(
+        GaugeDistanceFormulas.TREE_FACTOR.value(metric, CENTIMETRES.read(diameter)));
   }
 
   private double limit(Quantity<Length> diameter) {
@@ -98,11 +210,13 @@ public record FactorGauge(Quantity<BasalAreaPerArea> factor, double metric, Quan
         metric, CENTIMETRES.read(diameter), DEGREES.read(slope));
   }
 
-  private static boolean within(BoundFormula formula, Quantity<Length> distance, double limit) {
-    double metres = METRES.read(distance);
+  private static LimitPosition judge(BoundFormula formula, double metres, double limit) {
     if (!(metres >= 0 && metres < Double.POSITIVE_INFINITY)) {
       throw new OutOfDomainException(formula, "distance", metres, "m", "[0, ∞)");
     }
-    return metres <= limit * (1 + SNAP);
+    if (Math.abs(metres - limit) <= limit * SNAP) {
+      return LimitPosition.AT_LIMIT;
+    }
+    return metres < limit ? LimitPosition.IN : LimitPosition.OUT;
   }
 }

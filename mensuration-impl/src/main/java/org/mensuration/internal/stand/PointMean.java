@@ -3,27 +3,44 @@ package org.mensuration.internal.stand;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.mensuration.internal.catalogue.SamplingFormulas;
-import org.mensuration.internal.statistics.ExactMoments;
 import org.mensuration.stand.Estimated;
 import org.mensuration.stand.Interval;
 import org.mensuration.units.Measures;
 
 /**
- * A mean over points in one unit. Immutable and thread-safe.
+ * A mean with its standard error in one unit. Immutable and thread-safe.
  *
  * @param what what is estimated, for messages
- * @param points number of points
  * @param mean mean in the unit
- * @param deviation standard deviation of the points in the unit; 0 for one point
+ * @param error standard error in the unit; 0 without degrees of freedom
+ * @param deviation standard deviation of the sampling units in the unit
+ * @param degreesOfFreedom degrees of freedom of the error; 0 for one point
  * @param unit the unit
  */
-record PointMean<Q extends Quantity<Q>>(
-    String what, int points, double mean, double deviation, Unit<Q> unit) implements Estimated<Q> {
+public record PointMean<Q extends Quantity<Q>>(
+    String what,
+    double mean,
+    double error,
+    double deviation,
+    double degreesOfFreedom,
+    Unit<Q> unit)
+    implements Estimated<Q> {
 
-  static <Q extends Quantity<Q>> PointMean<Q> of(String what, ExactMoments moments, Unit<Q> unit) {
-    int points = moments.count();
-    double deviation = points > 1 ? moments.standardDeviation() : 0;
-    return new PointMean<>(what, points, moments.mean(), deviation, unit);
+  /**
+   * A mean of points of one stratum.
+   *
+   * @param what what is estimated
+   * @param points number of points
+   * @param mean mean in the unit
+   * @param deviation standard deviation of the points in the unit
+   * @param unit the unit
+   * @param <Q> kind of quantity
+   * @return the mean
+   */
+  static <Q extends Quantity<Q>> PointMean<Q> of(
+      String what, int points, double mean, double deviation, Unit<Q> unit) {
+    double error = points > 1 ? SamplingFormulas.STANDARD_ERROR.value(deviation, points) : 0;
+    return new PointMean<>(what, mean, error, deviation, points - 1, unit);
   }
 
   @Override
@@ -33,12 +50,8 @@ record PointMean<Q extends Quantity<Q>>(
 
   @Override
   public Quantity<Q> standardError() {
-    return Measures.of(error(), unit);
-  }
-
-  @Override
-  public int degreesOfFreedom() {
-    return points - 1;
+    requireSpread();
+    return Measures.of(error, unit);
   }
 
   @Override
@@ -53,13 +66,13 @@ record PointMean<Q extends Quantity<Q>>(
 
   @Override
   public Interval<Q> interval(double confidence) {
-    double error = error();
+    requireSpread();
     if (!(confidence > 0 && confidence < 1)) {
       throw new IllegalArgumentException(
           what + ": confidence " + confidence + ", allowed (0, 1), such as 0.95");
     }
     double half =
-        SamplingFormulas.MEAN_INTERVAL.value(mean, error, degreesOfFreedom(), 100 * confidence);
+        SamplingFormulas.MEAN_INTERVAL.value(mean, error, degreesOfFreedom, 100 * confidence);
     return new Interval<>(
         Measures.of(mean - half, unit), Measures.of(mean + half, unit), confidence);
   }
@@ -70,13 +83,8 @@ record PointMean<Q extends Quantity<Q>>(
         SamplingFormulas.POINTS_NEEDED.value(coefficientOfVariation(), allowableErrorPercent, 95);
   }
 
-  private double error() {
-    requireSpread();
-    return SamplingFormulas.STANDARD_ERROR.value(deviation, points);
-  }
-
   private void requireSpread() {
-    if (points < 2) {
+    if (!(degreesOfFreedom > 0)) {
       throw new IllegalStateException(
           what + ": one point has no standard error and no interval; take at least two points");
     }

@@ -1,0 +1,192 @@
+package org.mensuration.stand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import org.mensuration.gauge.CountChoices;
+import org.mensuration.gauge.TreeSelection;
+import org.mensuration.quantity.Physical;
+
+/**
+ * What a tally counts and by which choices; all of them are printed beside the figures. Immutable
+ * and thread-safe.
+ *
+ * @param selection the gauge or the plots
+ * @param choices which stems count besides living single ones
+ * @param layout how the points were chosen
+ * @param diameters how noted diameters are used
+ * @param smallestDiameter trees below it are not counted but reported; empty for no limit
+ * @param classes classes of the stand table; empty for no table
+ * @param densityBySummation whether Reineke's index is added up tree by tree
+ */
+public record TallyPlan(
+    TreeSelection selection,
+    CountChoices choices,
+    SampleLayout layout,
+    DiameterUse diameters,
+    Optional<Quantity<Length>> smallestDiameter,
+    Optional<DiameterClasses> classes,
+    boolean densityBySummation) {
+
+  /**
+   * Checks that nothing is null.
+   *
+   * @param selection the gauge or the plots
+   * @param choices which stems count
+   * @param layout how the points were chosen
+   * @param diameters how noted diameters are used
+   * @param smallestDiameter trees below it are not counted
+   * @param classes classes of the stand table
+   * @param densityBySummation whether Reineke's index is added up tree by tree
+   */
+  public TallyPlan {
+    Objects.requireNonNull(selection, "selection");
+    Objects.requireNonNull(choices, "choices");
+    Objects.requireNonNull(layout, "layout");
+    Objects.requireNonNull(diameters, "diameters");
+    Objects.requireNonNull(smallestDiameter, "smallestDiameter");
+    Objects.requireNonNull(classes, "classes");
+  }
+
+  /**
+   * The usual choices: each living stem counts by its diameter as noted, points at random, no
+   * smallest diameter, no stand table.
+   *
+   * @param selection the gauge or the plots
+   * @return the plan
+   */
+  public static TallyPlan of(TreeSelection selection) {
+    return new TallyPlan(
+        selection,
+        CountChoices.STANDARD,
+        SampleLayout.RANDOM,
+        DiameterUse.AS_RECORDED,
+        Optional.empty(),
+        Optional.empty(),
+        false);
+  }
+
+  /**
+   * The same plan with other choices of stems.
+   *
+   * @param newChoices which stems count
+   * @return a new plan
+   */
+  public TallyPlan with(CountChoices newChoices) {
+    return new TallyPlan(
+        selection, newChoices, layout, diameters, smallestDiameter, classes, densityBySummation);
+  }
+
+  /**
+   * The same plan for points chosen in another way.
+   *
+   * @param newLayout how the points were chosen
+   * @return a new plan
+   */
+  public TallyPlan with(SampleLayout newLayout) {
+    return new TallyPlan(
+        selection, choices, newLayout, diameters, smallestDiameter, classes, densityBySummation);
+  }
+
+  /**
+   * The same plan with another use of noted diameters.
+   *
+   * @param newUse how noted diameters are used
+   * @return a new plan
+   */
+  public TallyPlan with(DiameterUse newUse) {
+    return new TallyPlan(
+        selection, choices, layout, newUse, smallestDiameter, classes, densityBySummation);
+  }
+
+  /**
+   * The same plan with a smallest diameter.
+   *
+   * @param smallest trees below it are not counted but reported
+   * @return a new plan
+   */
+  public TallyPlan fromDiameter(Quantity<Length> smallest) {
+    return new TallyPlan(
+        selection, choices, layout, diameters, Optional.of(smallest), classes, densityBySummation);
+  }
+
+  /**
+   * The same plan with a stand table by diameter class and species.
+   *
+   * @param newClasses the classes
+   * @return a new plan
+   */
+  public TallyPlan tabulatedBy(DiameterClasses newClasses) {
+    return new TallyPlan(
+        selection,
+        choices,
+        layout,
+        diameters,
+        smallestDiameter,
+        Optional.of(newClasses),
+        densityBySummation);
+  }
+
+  /**
+   * The same plan with Reineke's index added up tree by tree, which costs a power a tree.
+   *
+   * @return a new plan
+   */
+  public TallyPlan withDensityBySummation() {
+    return new TallyPlan(
+        selection, choices, layout, diameters, smallestDiameter, classes, true);
+  }
+
+  /**
+   * The choices and cautions in words, to be printed beside the figures.
+   *
+   * @return one line each
+   */
+  public List<String> text() {
+    List<String> lines = new ArrayList<>(choices.text());
+    lines.add(diameters.text());
+    lines.add(
+        smallestDiameter.isPresent()
+            ? "smallest diameter counted: " + smallestDiameter.get()
+            : "no smallest diameter");
+    if (classes.isPresent()) {
+      lines.add(
+          "diameter classes of "
+              + classes.get().width()
+              + " from "
+              + classes.get().origin()
+              + ", "
+              + (classes.get().closedEnd() == DiameterClasses.ClosedEnd.LOWER ? "lower" : "upper")
+              + " limit included");
+    }
+    layout.caution().ifPresent(lines::add);
+    return List.copyOf(lines);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TallyPlan plan
+        && selection.equals(plan.selection)
+        && choices.equals(plan.choices)
+        && layout == plan.layout
+        && diameters == plan.diameters
+        && Physical.same(smallestDiameter, plan.smallestDiameter)
+        && classes.equals(plan.classes)
+        && densityBySummation == plan.densityBySummation;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        selection,
+        choices,
+        layout,
+        diameters,
+        Physical.hash(smallestDiameter),
+        classes,
+        densityBySummation);
+  }
+}

@@ -1,0 +1,2 @@
+/** Implementations of plots of fixed size. */
+package org.mensuration.internal.plot;

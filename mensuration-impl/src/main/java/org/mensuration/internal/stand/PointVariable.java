@@ -1,0 +1,53 @@
+package org.mensuration.internal.stand;
+
+import org.mensuration.internal.statistics.ExactMoments;
+import org.mensuration.internal.statistics.ExactSum;
+
+/**
+ * A figure added up tree by tree inside a point and point by point in the stand. Means come from
+ * the sum of all trees, spreads from the rounded sums of the points. Not thread-safe.
+ */
+final class PointVariable {
+  private final ExactSum open = ExactSum.ofNumbers();
+  private final ExactSum total = ExactSum.ofNumbers();
+  private final ExactMoments points = new ExactMoments();
+
+  /** Adds a tree to the open point. */
+  void add(double term) {
+    open.add(term);
+  }
+
+  /** The sum of the open point; refuses one beyond the largest number. */
+  double here() {
+    return open.value();
+  }
+
+  /** Closes the point. */
+  void close(double here) {
+    total.add(open);
+    points.add(here);
+    open.clear();
+  }
+
+  /** Gives the open point up. */
+  void abandon() {
+    open.clear();
+  }
+
+  void merge(PointVariable other) {
+    total.add(other.total);
+    points.add(other.points);
+  }
+
+  ExactSum total() {
+    return total;
+  }
+
+  int points() {
+    return points.count();
+  }
+
+  double deviation() {
+    return points.count() > 1 ? points.standardDeviation() : 0;
+  }
+}
