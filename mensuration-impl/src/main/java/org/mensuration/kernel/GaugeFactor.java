@@ -149,6 +149,18 @@ public final class GaugeFactor {
   }
 
   /**
+   * Factor of divisions of an optical scale by the rule for small angles.
+   *
+   * @param divisions divisions that a tree must fill
+   * @param ratio width over distance of one division
+   * @return factor in m²/ha
+   */
+  public static double ofDivisionsApproximate(double divisions, double ratio) {
+    double width = divisions * ratio;
+    return 2500 * (width * width);
+  }
+
+  /**
    * Factor from a flat target measured square to one of its edges. The sine of half the angle is
    * written with roots only.
    *

@@ -48,6 +48,16 @@ public final class LimitingDistance {
   }
 
   /**
+   * Factor in force when a tree at the limit was checked with a radius factor, metric.
+   *
+   * @param radiusFactorMCm radius factor to the centre in m per cm
+   * @return factor in m²/ha
+   */
+  public static double workingFactorMetric(double radiusFactorMCm) {
+    return 0.25 / (radiusFactorMCm * radiusFactorMCm);
+  }
+
+  /**
    * Limiting distance to the centre of the stem.
    *
    * @param factorM2Ha factor in m²/ha

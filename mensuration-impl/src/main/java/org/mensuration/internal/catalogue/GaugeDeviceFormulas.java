@@ -21,6 +21,7 @@ import org.mensuration.formula.Equation.FunctionName;
 import org.mensuration.formula.Nature;
 import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.internal.formula.Definition;
+import org.mensuration.internal.source.CountingWorks;
 import org.mensuration.internal.source.Works;
 import org.mensuration.kernel.GaugeFactor;
 import org.mensuration.kernel.LimitingDistance;
@@ -127,6 +128,37 @@ public final class GaugeDeviceFormulas {
                   over(num(10000), plus(num(1), over(num(4), squared(sym("b")))))))
           .cites(Citation.derived("n divisions are a flat blade of width n u at distance 1"))
           .kernel2(GaugeFactor::ofDivisions);
+
+  /** Factor of divisions, small angles. */
+  public static final BoundFormula FACTOR_FROM_DIVISIONS_APPROXIMATE =
+      Definition.of(
+              "gauge/factor-from-divisions-approximate",
+              "Basal-area factor of divisions of an optical scale (small angle)",
+              Nature.GEOMETRIC)
+          .input("divisions", "n", "1", SIZE, "divisions that a counted tree must fill")
+          .input("ratio", "u", "1", SIZE, "width over distance of one division, flat")
+          .gives("factor", "k", "m2/ha", times(num(2500), squared(times(sym("n"), sym("u")))))
+          .cites(Citation.derived("2500 (w/d)² of a flat blade with w/d = n u"))
+          .kernel2(GaugeFactor::ofDivisionsApproximate);
+
+  /** Factor in force, metric. */
+  public static final BoundFormula WORKING_FACTOR_METRIC =
+      Definition.of(
+              "gauge/working-factor-metric",
+              "Factor in force when borderline trees were checked with another radius factor,"
+                  + " metric",
+              Nature.GEOMETRIC)
+          .input(
+              "radius_factor",
+              "PRF",
+              "m/cm",
+              Domain.above(0.005),
+              "radius factor to the centre that was used")
+          .gives("factor", "k", "m2/ha", over(num("0.25"), squared(sym("PRF"))))
+          .cites(Citation.derived("the inverse of PRF = 0.5/sqrt(k)"))
+          .explainedBy(CountingWorks.AG_S08, "the check of trees at the limit decides the factor")
+          .note("below 0.005 m per cm the limit would lie inside the stem")
+          .kernel1(LimitingDistance::workingFactorMetric);
 
   /** Flat target, middle. */
   public static final BoundFormula FACTOR_FROM_TARGET_MIDDLE =
@@ -250,6 +282,8 @@ public final class GaugeDeviceFormulas {
           FACTOR_FROM_JOINED_PRISMS,
           FACTOR_FROM_JOINED_PRISMS_APPROXIMATE,
           FACTOR_FROM_DIVISIONS,
+          FACTOR_FROM_DIVISIONS_APPROXIMATE,
+          WORKING_FACTOR_METRIC,
           FACTOR_FROM_TARGET_MIDDLE,
           FACTOR_FROM_TARGET_AXIS,
           FACTOR_FROM_TARGET_EDGE,
