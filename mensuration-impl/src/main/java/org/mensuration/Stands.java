@@ -15,8 +15,9 @@ import org.mensuration.stand.TallyPlan;
  * Figures of a stand from counts at sample points. Stateless and thread-safe.
  *
  * <p>Errors are sampling errors of points laid out at random; a grid or points chosen by judgement
- * need a caution beside the figure, which a {@link TallyPlan} that names the layout prints. The same
- * points give the same figures to the last bit, whatever their order and however many threads count.
+ * need a caution beside the figure, which a {@link TallyPlan} that names the layout prints. The
+ * same points give the same figures to the last bit, whatever their order and however many threads
+ * count.
  */
 public final class Stands {
   private Stands() {}

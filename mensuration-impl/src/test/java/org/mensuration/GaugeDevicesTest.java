@@ -54,9 +54,7 @@ class GaugeDevicesTest {
     assertThatThrownBy(() -> AngleGauges.calibratedOnFlatTarget(metres(1), List.of()))
         .hasMessageContaining("needs a reading");
     assertThatThrownBy(
-            () ->
-                AngleGauges.calibratedOnFlatTarget(
-                    metres(1), List.of(metres(30), metres(-10))))
+            () -> AngleGauges.calibratedOnFlatTarget(metres(1), List.of(metres(30), metres(-10))))
         .isInstanceOf(OutOfDomainException.class);
   }
 
@@ -132,8 +130,15 @@ class GaugeDevicesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "3,4,1,10", "3,4,4,20", "3,4,9,30", "5,12,1,26", "5,12,4,52", "5,12,9,78", "8,15,1,34",
-    "8,15,4,68", "8,15,9,102"
+    "3,4,1,10",
+    "3,4,4,20",
+    "3,4,9,30",
+    "5,12,1,26",
+    "5,12,4,52",
+    "5,12,9,78",
+    "8,15,1,34",
+    "8,15,4,68",
+    "8,15,9,102"
   })
   void tiesAreDecidedByTheRule(double x, double y, double factor, double diameter) {
     AngleGauge gauge = AngleGauges.ofFactor(squareMetresPerHectare(factor));
@@ -161,8 +166,7 @@ class GaugeDevicesTest {
     double along = 7.5 / Math.cos(Math.toRadians(30));
     assertThat(FOUR.judge(centimetres(30), metres(along), degrees(30)))
         .isEqualTo(LimitPosition.AT_LIMIT);
-    assertThat(FOUR.judge(centimetres(30), metres(along), degrees(31)))
-        .isEqualTo(LimitPosition.IN);
+    assertThat(FOUR.judge(centimetres(30), metres(along), degrees(31))).isEqualTo(LimitPosition.IN);
     assertThat(FOUR.judge(centimetres(30), metres(along), degrees(29)))
         .isEqualTo(LimitPosition.OUT);
   }
@@ -201,7 +205,8 @@ class GaugeDevicesTest {
       weighted += cosine * cosine * weight / steps;
     }
     assertThat(weighted).isCloseTo(1, within(1e-12));
-    assertThat(1 / share).isCloseTo(AngleGauges.sweepOnSlope(degrees(slope)).factor(), within(1e-9));
+    assertThat(1 / share)
+        .isCloseTo(AngleGauges.sweepOnSlope(degrees(slope)).factor(), within(1e-9));
   }
 
   @Test
@@ -209,8 +214,7 @@ class GaugeDevicesTest {
     assertThat(FOUR.compensated()).isTrue();
     assertThat(FOUR.uncompensated().compensated()).isFalse();
     assertThat(FOUR.factorAlongSight(degrees(60))).isEqualTo(FOUR.factor());
-    assertThat(
-            in(FOUR.uncompensated().factorAlongSight(degrees(60)), SQUARE_METRE_PER_HECTARE))
+    assertThat(in(FOUR.uncompensated().factorAlongSight(degrees(60)), SQUARE_METRE_PER_HECTARE))
         .isCloseTo(16, within(1e-13));
   }
 

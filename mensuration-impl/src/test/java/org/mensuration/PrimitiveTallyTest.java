@@ -189,7 +189,8 @@ class PrimitiveTallyTest {
   private static void refuses(
       StandTally tally, Consumer<Double> call, String what, double... more) {
     for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY, more[0]}) {
-      assertThatThrownBy(() -> call.accept(bad)).hasMessageContaining("point 1: " + what + " " + bad);
+      assertThatThrownBy(() -> call.accept(bad))
+          .hasMessageContaining("point 1: " + what + " " + bad);
     }
     assertThat(tally.plan()).isEqualTo(PLAN);
   }
@@ -220,15 +221,12 @@ class PrimitiveTallyTest {
     TreeSelection other =
         new TreeSelection() {
           @Override
-          public Quantity<StemsPerArea> treeFactor(
-              Quantity<Length> diameter) {
+          public Quantity<StemsPerArea> treeFactor(Quantity<Length> diameter) {
             return FOUR.treeFactor(diameter);
           }
 
           @Override
-          public LimitPosition judge(
-              Quantity<Length> diameter,
-              Quantity<Length> distance) {
+          public LimitPosition judge(Quantity<Length> diameter, Quantity<Length> distance) {
             return FOUR.judge(diameter, distance);
           }
         };

@@ -191,7 +191,8 @@ class StandTallyTest {
         .isCloseTo(
             thin * Math.pow(20 / 25.4, 1.605) + thick * Math.pow(40 / 25.4, 1.605), within(1e-9));
     assertThat(in(stand.densityIndex().referenceDiameter(), CENTIMETRE)).isEqualTo(25.4);
-    assertThat(stand.relativeDensityMetric().get()).isCloseTo(8 / Math.sqrt(quadratic), within(1e-12));
+    assertThat(stand.relativeDensityMetric().get())
+        .isCloseTo(8 / Math.sqrt(quadratic), within(1e-12));
     assertThat(stand.predictedHeights()).isEqualTo(1);
     assertThat(stand.remarks())
         .contains("heights from a height curve: 1", "one point: no standard error and no interval");
@@ -214,12 +215,12 @@ class StandTallyTest {
       assertThat(rows.stream().mapToDouble(StandTable.Row::count).sum())
           .isCloseTo(table.total().count(), within(1e-12));
       assertThat(
-              rows.stream()
-                  .mapToDouble(row -> in(row.basalArea(), SQUARE_METRE_PER_HECTARE))
-                  .sum())
+              rows.stream().mapToDouble(row -> in(row.basalArea(), SQUARE_METRE_PER_HECTARE)).sum())
           .isCloseTo(basalArea, within(1e-12));
       assertThat(
-              rows.stream().mapToDouble(row -> in(row.volume().get(), CUBIC_METRE_PER_HECTARE)).sum())
+              rows.stream()
+                  .mapToDouble(row -> in(row.volume().get(), CUBIC_METRE_PER_HECTARE))
+                  .sum())
           .isCloseTo(in(stand.volume().value(), CUBIC_METRE_PER_HECTARE), within(1e-9));
     }
   }
@@ -231,8 +232,7 @@ class StandTallyTest {
     assertThat(lowerLimits(DiameterClasses.ofWidth(centimetres(5)), 15 - 1e-12, 15 + 1e-12))
         .containsExactly(15.0);
     DiameterClasses upper =
-        new DiameterClasses(
-            centimetres(5), centimetres(0), DiameterClasses.ClosedEnd.UPPER);
+        new DiameterClasses(centimetres(5), centimetres(0), DiameterClasses.ClosedEnd.UPPER);
     assertThat(lowerLimits(upper, 10, 10 + 1e-12)).containsExactly(5.0);
     assertThat(lowerLimits(upper, 10.01, 15)).containsExactly(10.0);
     assertThat(lowerLimits(DiameterClasses.centredOnMultiplesOf(centimetres(5)), 7.5, 12.4))
@@ -309,8 +309,7 @@ class StandTallyTest {
             "dead trees: counted",
             "smallest diameter counted: 10 cm")
         .anyMatch(line -> line.startsWith("chosen by judgement"));
-    assertThat(
-            Stands.estimate(PLAN.with(SampleLayout.SYSTEMATIC), List.of(point)).remarks())
+    assertThat(Stands.estimate(PLAN.with(SampleLayout.SYSTEMATIC), List.of(point)).remarks())
         .anyMatch(line -> line.startsWith("points on a systematic grid"));
   }
 
@@ -374,8 +373,7 @@ class StandTallyTest {
         Stands.estimate(
             plan,
             List.of(
-                CountPoint.of("1", tree, tree)
-                    .correctedBy(AngleGauges.sweepOnSlope(degrees(60)))));
+                CountPoint.of("1", tree, tree).correctedBy(AngleGauges.sweepOnSlope(degrees(60)))));
     assertThat(basalArea(sweep)).isCloseTo(16, within(1e-12)); // 1/cos 60° is 2
     assertThat(sweep.remarks()).contains("sweeps corrected, even slope of 60.0 degrees: 1");
     assertThatThrownBy(() -> Stands.estimate(plan, List.of(CountPoint.of("1", tree))))

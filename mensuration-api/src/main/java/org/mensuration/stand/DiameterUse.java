@@ -4,7 +4,9 @@ package org.mensuration.stand;
 public enum DiameterUse {
   /** As noted. */
   AS_RECORDED("diameters as recorded"),
-  /** Floored to the whole centimetre when noted, and used at the middle of it: half a cm is added. */
+  /**
+   * Floored to the whole centimetre when noted, and used at the middle of it: half a cm is added.
+   */
   MID_CENTIMETRE("diameters floored to the centimetre, used at its middle (half a cm added)");
 
   private final String text;

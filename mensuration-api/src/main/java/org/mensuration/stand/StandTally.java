@@ -50,8 +50,8 @@ public interface StandTally {
    * Opens a point with a full sweep.
    *
    * @param pointId name of the point
-   * @throws IllegalArgumentException if the name is blank, or a point of this name was given before:
-   *     its trees are scattered, or two points have one name
+   * @throws IllegalArgumentException if the name is blank, or a point of this name was given
+   *     before: its trees are scattered, or two points have one name
    * @throws IllegalStateException if a point is open
    */
   default void begin(String pointId) {

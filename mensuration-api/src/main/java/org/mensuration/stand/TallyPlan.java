@@ -136,8 +136,7 @@ public record TallyPlan(
    * @return a new plan
    */
   public TallyPlan withDensityBySummation() {
-    return new TallyPlan(
-        selection, choices, layout, diameters, smallestDiameter, classes, true);
+    return new TallyPlan(selection, choices, layout, diameters, smallestDiameter, classes, true);
   }
 
   /**

@@ -119,8 +119,7 @@ public final class GaugeFactor {
    * @return factor in m²/ha
    */
   public static double ofJoinedPrisms(double first, double second) {
-    double half =
-        StrictMath.atan(first / 100) / 2 + StrictMath.atan(second / 100) / 2;
+    double half = StrictMath.atan(first / 100) / 2 + StrictMath.atan(second / 100) / 2;
     double sine = StrictMath.sin(half);
     return HECTARE * (sine * sine);
   }

@@ -90,9 +90,7 @@ public final class GaugeDeviceFormulas {
               times(
                   num(10000),
                   squared(
-                      fn(
-                          FunctionName.SIN,
-                          over(plus(deviation("P"), deviation("Q")), num(2))))))
+                      fn(FunctionName.SIN, over(plus(deviation("P"), deviation("Q")), num(2))))))
           .cites(Citation.derived("the deviations of joined prisms add"))
           .note("bases on one side; with bases opposed the weaker prism is subtracted")
           .kernel2(GaugeFactor::ofJoinedPrisms);
@@ -217,8 +215,7 @@ public final class GaugeDeviceFormulas {
               "width",
               "w",
               "cm",
-              times(
-                  num(2), sym("d"), sqrt(over(sym("k"), minus(num(10000), sym("k"))))))
+              times(num(2), sym("d"), sqrt(over(sym("k"), minus(num(10000), sym("k"))))))
           .cites(Citation.derived("the inverse of k = 10 000/(1 + 4 (d/w)²)"))
           .kernel2(GaugeFactor::bladeWidth);
 

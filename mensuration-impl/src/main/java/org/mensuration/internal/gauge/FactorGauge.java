@@ -73,11 +73,7 @@ public record FactorGauge(
   public static FactorGauge of(double metric, double smallAngle) {
     double angle = GaugeFormulas.ANGLE_FROM_FACTOR.value(metric);
     return new FactorGauge(
-        Measures.squareMetresPerHectare(metric),
-        metric,
-        smallAngle,
-        Measures.degrees(angle),
-        true);
+        Measures.squareMetresPerHectare(metric), metric, smallAngle, Measures.degrees(angle), true);
   }
 
   @Override

@@ -70,13 +70,11 @@ record CountEstimate(
     int points = sums.basalArea.points();
     Notices notices = sums.notices;
     Missing missing =
-        new Missing(
-            notices.noDiameter.text(), notices.noVolume.text(), notices.noHeight.text());
+        new Missing(notices.noDiameter.text(), notices.noVolume.text(), notices.noHeight.text());
     Optional<StandTable> table = Optional.empty();
     if (sums.cells != null) {
       TableRows rows =
-          new TableRows(
-              sums.cells, species, points, basalAreaUnit, !missing.volume().isPresent());
+          new TableRows(sums.cells, species, points, basalAreaUnit, !missing.volume().isPresent());
       table = Optional.of(rows.table(plan.classes().get()));
     }
     return new CountEstimate(
@@ -104,11 +102,7 @@ record CountEstimate(
   private static <Q extends Quantity<Q>> PointMean<Q> mean(
       String what, PointVariable sum, javax.measure.Unit<Q> unit) {
     return PointMean.of(
-        what,
-        sum.points(),
-        ExactMoments.mean(sum.total(), 1, sum.points()),
-        sum.deviation(),
-        unit);
+        what, sum.points(), ExactMoments.mean(sum.total(), 1, sum.points()), sum.deviation(), unit);
   }
 
   private static double ratio(ExactSum above, ExactSum below) {
@@ -174,8 +168,7 @@ record CountEstimate(
   @Override
   public Optional<Double> relativeDensityMetric() {
     return measured().mean() > 0
-        ? Optional.of(
-            StandDensityFormulas.RELATIVE_DENSITY.value(basal.mean(), quadraticMeanCm()))
+        ? Optional.of(StandDensityFormulas.RELATIVE_DENSITY.value(basal.mean(), quadraticMeanCm()))
         : Optional.empty();
   }
 

@@ -12,8 +12,8 @@ import org.mensuration.gauge.CountedTree;
 import org.mensuration.gauge.StemKind;
 import org.mensuration.gauge.SweepCorrection;
 import org.mensuration.gauge.TreeDetail;
-import org.mensuration.internal.catalogue.GaugeDistanceFormulas;
 import org.mensuration.internal.catalogue.GaugeDeviceFormulas;
+import org.mensuration.internal.catalogue.GaugeDistanceFormulas;
 import org.mensuration.stand.StandEstimate;
 import org.mensuration.stand.StandTally;
 import org.mensuration.stand.TallyPlan;
@@ -83,9 +83,6 @@ public final class ExactStandTally implements StandTally {
       unmeasured(tree.weight(), tree.edgeWeight());
     }
     TreeDetail detail = tree.detail();
-    if (detail == TreeDetail.NONE) {
-      return;
-    }
     detail.height().ifPresent(h -> height(METRES.read(h), detail.heightPredicted()));
     detail.volume().ifPresent(v -> volume(CUBIC_METRES.read(v)));
     detail.distanceToCentre().ifPresent(d -> distance(METRES.read(d)));
@@ -93,7 +90,9 @@ public final class ExactStandTally implements StandTally {
       detail.sightSlope().ifPresent(s -> sightSlope(DEGREES.read(s)));
     }
     stem(detail.kind(), detail.dead());
-    species(speciesNumber(detail.species()));
+    if (!detail.species().isEmpty()) {
+      species(speciesNumber(detail.species()));
+    }
   }
 
   @Override
@@ -177,10 +176,7 @@ public final class ExactStandTally implements StandTally {
   @Override
   public void distance(double distanceM) {
     require(
-        distanceM >= 0 && distanceM < Double.POSITIVE_INFINITY,
-        "distance",
-        distanceM,
-        "m, from 0");
+        distanceM >= 0 && distanceM < Double.POSITIVE_INFINITY, "distance", distanceM, "m, from 0");
     trees.distance[trees.last()] = distanceM;
   }
 
@@ -230,7 +226,8 @@ public final class ExactStandTally implements StandTally {
       throw new IllegalArgumentException("only tallies of the same plan can be merged");
     }
     if (this == that || open || that.open) {
-      throw new IllegalStateException("a tally with an open point cannot be merged, nor with itself");
+      throw new IllegalStateException(
+          "a tally with an open point cannot be merged, nor with itself");
     }
     for (String id : that.ids) {
       if (ids.contains(id)) {

@@ -11,9 +11,9 @@ import java.util.TreeSet;
 import org.mensuration.stand.TallyPlan;
 
 /**
- * What was met while counting and must be said beside the figures. Of many alike a bounded number is
- * kept by name, always the first in order of name, so that the order of points does not show. Not
- * thread-safe.
+ * What was met while counting and must be said beside the figures. Of many alike a bounded number
+ * is kept by name, always the first in order of name, so that the order of points does not show.
+ * Not thread-safe.
  */
 final class Notices {
   private static final int KEPT = 100;

@@ -18,12 +18,7 @@ import org.mensuration.units.Measures;
  * @param unit the unit
  */
 public record PointMean<Q extends Quantity<Q>>(
-    String what,
-    double mean,
-    double error,
-    double deviation,
-    double degreesOfFreedom,
-    Unit<Q> unit)
+    String what, double mean, double error, double deviation, double degreesOfFreedom, Unit<Q> unit)
     implements Estimated<Q> {
 
   /**

@@ -45,8 +45,7 @@ final class TableRows {
             (key, cell) -> {
               int diameterClass = TableCells.diameterClass(key);
               byName
-                  .computeIfAbsent(
-                      species.name(TableCells.species(key)), unused -> new TreeMap<>())
+                  .computeIfAbsent(species.name(TableCells.species(key)), unused -> new TreeMap<>())
                   .put(diameterClass, cell);
               byClass.computeIfAbsent(diameterClass, unused -> new TableCells.Cell()).add(cell);
               total.add(cell);
@@ -68,11 +67,7 @@ final class TableRows {
         (diameterClass, cell) ->
             classRows.add(row(Optional.empty(), Optional.of(limits(diameterClass)), cell)));
     return new StandTable(
-        classes,
-        cellRows,
-        speciesRows,
-        classRows,
-        row(Optional.empty(), Optional.empty(), total));
+        classes, cellRows, speciesRows, classRows, row(Optional.empty(), Optional.empty(), total));
   }
 
   private DiameterClass limits(int diameterClass) {
@@ -86,16 +81,14 @@ final class TableRows {
       Optional<String> name, Optional<DiameterClass> diameterClass, TableCells.Cell cell) {
     Optional<Quantity<VolumePerArea>> volume =
         withVolume
-            ? Optional.of(
-                Measures.cubicMetresPerHectare(ExactMoments.mean(cell.volume, 1, points)))
+            ? Optional.of(Measures.cubicMetresPerHectare(ExactMoments.mean(cell.volume, 1, points)))
             : Optional.empty();
     return new Row(
         name,
         diameterClass,
         cell.count.value(),
         Measures.perHectare(ExactMoments.mean(cell.stems, 1, points)),
-        Measures.squareMetresPerHectare(
-            ExactMoments.mean(cell.basalArea, basalAreaUnit, points)),
+        Measures.squareMetresPerHectare(ExactMoments.mean(cell.basalArea, basalAreaUnit, points)),
         volume);
   }
 }

@@ -104,7 +104,8 @@ public final class ExactSum {
     if (smallestExponent == SMALLEST_EXPONENT) {
       throw new IllegalStateException("a sum of numbers takes no products");
     }
-    if (!(Math.abs(left) < Double.POSITIVE_INFINITY && Math.abs(right) < Double.POSITIVE_INFINITY)) {
+    if (!(Math.abs(left) < Double.POSITIVE_INFINITY
+        && Math.abs(right) < Double.POSITIVE_INFINITY)) {
       throw new ArithmeticException("a sum cannot take " + left + " times " + right);
     }
     if (left == 0 || right == 0) {

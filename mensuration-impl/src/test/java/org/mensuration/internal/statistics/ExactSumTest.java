@@ -22,7 +22,8 @@ class ExactSumTest {
   Arbitrary<List<Double>> numbers() {
     Arbitrary<Double> anyBits =
         Arbitraries.longs().map(Double::longBitsToDouble).filter(x -> Math.abs(x) < 1e300);
-    Arbitrary<Double> subnormal = Arbitraries.longs().between(-99, 99).map(x -> x * Double.MIN_VALUE);
+    Arbitrary<Double> subnormal =
+        Arbitraries.longs().between(-99, 99).map(x -> x * Double.MIN_VALUE);
     Arbitrary<Double> usual = Arbitraries.doubles().between(-1000, 1000);
     return Arbitraries.oneOf(anyBits, subnormal, usual).list().ofMaxSize(40);
   }
@@ -117,8 +118,7 @@ class ExactSumTest {
     ExactSum sum = ExactSum.ofProducts();
     sum.addProduct(Double.MIN_VALUE, Double.MIN_VALUE);
     assertThat(sum.value()).isZero();
-    assertThat(sum.exact())
-        .isEqualByComparingTo(new BigDecimal(Double.MIN_VALUE).pow(2));
+    assertThat(sum.exact()).isEqualByComparingTo(new BigDecimal(Double.MIN_VALUE).pow(2));
     sum.addProduct(Double.MIN_VALUE, 0.5);
     assertThat(sum.value()).isEqualTo(Double.MIN_VALUE); // just above half of it
     sum.addProduct(Double.MIN_VALUE, -Double.MIN_VALUE);
