@@ -74,7 +74,7 @@ class ExactSumTest {
 
   @Test
   void halvesGoToTheEvenDigit() {
-    long even = 1L << 53;
+    double even = 0x1p53;
     assertThat(sum(even, 1)).isEqualTo(even);
     assertThat(sum(even + 2, 1)).isEqualTo(even + 4);
     assertThat(sum(even, 1, Double.MIN_VALUE)).isEqualTo(even + 2);
