@@ -3,15 +3,20 @@ package org.mensuration;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.height.SlopeReading;
+import org.mensuration.internal.catalogue.HeightErrorFormulas;
 import org.mensuration.internal.catalogue.HeightFormulas;
+import org.mensuration.internal.catalogue.HeightSightFormulas;
+import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.Measures;
 import org.mensuration.units.UnitReader;
 
 /**
- * Vertical tree heights from angles. Angles are signed from the horizontal, up positive. Stateless
- * and thread-safe.
+ * Tree heights from angles and distances. Angles are signed from the horizontal, up positive. Each
+ * method says whether it gives the vertical height or the length along the stem. Stateless and
+ * thread-safe.
  *
  * <p>Every call throws {@link org.mensuration.formula.OutOfDomainException} when a distance is not
  * positive, an angle is not between -90 and 90 degrees, or the base lies above the tip. Look up
@@ -19,6 +24,8 @@ import org.mensuration.units.UnitReader;
  */
 public final class Heights {
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);
+  private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);
+  private static final UnitReader<Length> FEET = UnitReader.in(ForestUnits.FOOT);
   private static final UnitReader<Angle> DEGREES = UnitReader.in(ForestUnits.DEGREE);
 
   private Heights() {}
@@ -103,5 +110,260 @@ public final class Heights {
     return Measures.metres(
         HeightFormulas.TWO_STATIONS.value(
             METRES.read(baseline), DEGREES.read(far), DEGREES.read(near)));
+  }
+
+  /**
+   * Height of a point above the eye ({@code height/above-eye}).
+   *
+   * @param distance horizontal distance to the tree
+   * @param angle angle to the point
+   * @return vertical height above the eye, negative below it
+   */
+  public static Quantity<Length> aboveEye(Quantity<Length> distance, Quantity<Angle> angle) {
+    return Measures.metres(
+        HeightSightFormulas.ABOVE_EYE.value(METRES.read(distance), DEGREES.read(angle)));
+  }
+
+  /**
+   * Height on level ground from one angle and the height of the eye ({@code height/level-ground}).
+   *
+   * @param distance horizontal distance to the tree
+   * @param top angle to the tip
+   * @param eyeHeight height of the eye above the base of the tree
+   * @return vertical height
+   */
+  public static Quantity<Length> onLevelGround(
+      Quantity<Length> distance, Quantity<Angle> top, Quantity<Length> eyeHeight) {
+    return Measures.metres(
+        HeightSightFormulas.LEVEL_GROUND.value(
+            METRES.read(distance), DEGREES.read(top), METRES.read(eyeHeight)));
+  }
+
+  /**
+   * Height from two readings of a topographic scale, which reads feet at 66 ft ({@code
+   * height/topographic}).
+   *
+   * @param distance horizontal distance to the tree
+   * @param topReading reading to the tip, up positive
+   * @param baseReading reading to the base, down negative
+   * @return vertical height
+   */
+  public static Quantity<Length> topographic(
+      Quantity<Length> distance, double topReading, double baseReading) {
+    return Measures.feet(
+        HeightSightFormulas.TOPOGRAPHIC.value(FEET.read(distance), topReading, baseReading));
+  }
+
+  /**
+   * Sine method with the straight distances to tip and base ({@code height/sine}). Lean does no
+   * harm.
+   *
+   * @param topDistance straight distance from the eye to the tip
+   * @param top angle to the tip
+   * @param baseDistance straight distance from the eye to the base
+   * @param base angle to the base
+   * @return vertical height
+   * @throws org.mensuration.formula.OutOfDomainException also if the base lies above the tip
+   */
+  public static Quantity<Length> sine(
+      Quantity<Length> topDistance,
+      Quantity<Angle> top,
+      Quantity<Length> baseDistance,
+      Quantity<Angle> base) {
+    double height =
+        HeightSightFormulas.SINE.value(
+            METRES.read(topDistance),
+            DEGREES.read(top),
+            METRES.read(baseDistance),
+            DEGREES.read(base));
+    return upright(HeightSightFormulas.SINE, height);
+  }
+
+  /**
+   * Sine method when the base is hidden, with a visible point of an upright stem in its place
+   * ({@code height/sine-hidden-base}).
+   *
+   * @param topDistance straight distance from the eye to the tip
+   * @param top angle to the tip
+   * @param visibleDistance straight distance from the eye to a visible point of the stem
+   * @param visible angle to that point
+   * @param base angle to the base
+   * @return vertical height
+   * @throws org.mensuration.formula.OutOfDomainException also if the base lies above the tip
+   */
+  public static Quantity<Length> sineWithHiddenBase(
+      Quantity<Length> topDistance,
+      Quantity<Angle> top,
+      Quantity<Length> visibleDistance,
+      Quantity<Angle> visible,
+      Quantity<Angle> base) {
+    double height =
+        HeightSightFormulas.SINE_HIDDEN_BASE.apply(
+            METRES.read(topDistance),
+            DEGREES.read(top),
+            METRES.read(visibleDistance),
+            DEGREES.read(visible),
+            DEGREES.read(base));
+    return upright(HeightSightFormulas.SINE_HIDDEN_BASE, height);
+  }
+
+  /**
+   * Height from a staff held on the base and three angles; needs no distance ({@code
+   * height/staff}).
+   *
+   * @param staff length of the staff, above zero
+   * @param top angle to the tip
+   * @param staffTop angle to the top of the staff, above that to the base
+   * @param base angle to the base
+   * @return vertical height
+   */
+  public static Quantity<Length> staff(
+      Quantity<Length> staff, Quantity<Angle> top, Quantity<Angle> staffTop, Quantity<Angle> base) {
+    return Measures.metres(
+        HeightSightFormulas.STAFF.value(
+            METRES.read(staff), DEGREES.read(top), DEGREES.read(staffTop), DEGREES.read(base)));
+  }
+
+  /**
+   * Height from a pole at the stem and a ruler held parallel to it ({@code
+   * height/similar-triangles}).
+   *
+   * @param pole length of the pole
+   * @param poleOnRuler length on the ruler that covers the pole
+   * @param treeOnRuler length on the ruler that covers the tree
+   * @return vertical height
+   */
+  public static Quantity<Length> similarTriangles(
+      Quantity<Length> pole, Quantity<Length> poleOnRuler, Quantity<Length> treeOnRuler) {
+    return Measures.metres(
+        HeightSightFormulas.SIMILAR_TRIANGLES.value(
+            METRES.read(pole), CENTIMETRES.read(poleOnRuler), CENTIMETRES.read(treeOnRuler)));
+  }
+
+  /**
+   * Height from shadows on level ground ({@code height/shadow}).
+   *
+   * @param treeShadow shadow of the tree
+   * @param staff length of an upright staff
+   * @param staffShadow shadow of the staff
+   * @return vertical height
+   */
+  public static Quantity<Length> shadow(
+      Quantity<Length> treeShadow, Quantity<Length> staff, Quantity<Length> staffShadow) {
+    return Measures.metres(
+        HeightSightFormulas.SHADOW.value(
+            METRES.read(treeShadow), METRES.read(staff), METRES.read(staffShadow)));
+  }
+
+  /**
+   * Length of a stem that leans in the plane of sight ({@code height/length-of-leaning}).
+   *
+   * @param slopeDistance straight distance from eye to base
+   * @param top angle to the tip
+   * @param base angle to the base
+   * @param lean lean from the vertical, away from the viewer positive
+   * @return length along the stem, not the vertical height
+   */
+  public static Quantity<Length> lengthOfLeaning(
+      Quantity<Length> slopeDistance,
+      Quantity<Angle> top,
+      Quantity<Angle> base,
+      Quantity<Angle> lean) {
+    return Measures.metres(
+        HeightErrorFormulas.LENGTH_OF_LEANING.value(
+            METRES.read(slopeDistance),
+            DEGREES.read(top),
+            DEGREES.read(base),
+            DEGREES.read(lean)));
+  }
+
+  /**
+   * Vertical height of a leaning stem ({@code height/vertical-from-length}).
+   *
+   * @param length length along the stem
+   * @param lean lean from the vertical
+   * @return vertical height
+   */
+  public static Quantity<Length> verticalFromLength(Quantity<Length> length, Quantity<Angle> lean) {
+    return Measures.metres(
+        HeightErrorFormulas.VERTICAL_OF_LENGTH.value(METRES.read(length), DEGREES.read(lean)));
+  }
+
+  /**
+   * Length of a leaning stem ({@code height/length-from-vertical}).
+   *
+   * @param height vertical height
+   * @param lean lean from the vertical
+   * @return length along the stem
+   */
+  public static Quantity<Length> lengthFromVertical(Quantity<Length> height, Quantity<Angle> lean) {
+    return Measures.metres(
+        HeightErrorFormulas.LENGTH_OF_VERTICAL.value(METRES.read(height), DEGREES.read(lean)));
+  }
+
+  /**
+   * Relative error when a leaning tree is measured from the distance to its base ({@code
+   * height/lean-error}).
+   *
+   * @param offset horizontal offset of the tip, toward the viewer positive
+   * @param distance horizontal distance to the base, above the offset
+   * @return share of the height, above zero if it is measured too high
+   */
+  public static double leanError(Quantity<Length> offset, Quantity<Length> distance) {
+    return HeightErrorFormulas.LEAN_ERROR.value(METRES.read(offset), METRES.read(distance));
+  }
+
+  /**
+   * Standard error of the tangent method ({@code height/tangent-error}).
+   *
+   * @param distance horizontal distance to the tree
+   * @param top angle to the tip
+   * @param base angle to the base
+   * @param distanceError standard error of the distance
+   * @param angleError standard error of each angle
+   * @return standard error of the vertical height
+   */
+  public static Quantity<Length> tangentError(
+      Quantity<Length> distance,
+      Quantity<Angle> top,
+      Quantity<Angle> base,
+      Quantity<Length> distanceError,
+      Quantity<Angle> angleError) {
+    return Measures.metres(
+        HeightErrorFormulas.TANGENT_ERROR.apply(
+            METRES.read(distance),
+            DEGREES.read(top),
+            DEGREES.read(base),
+            METRES.read(distanceError),
+            DEGREES.read(angleError)));
+  }
+
+  /**
+   * Distance at which the tangent method has its least error ({@code height/best-distance}).
+   *
+   * @param aboveEye expected height of the tip above the eye
+   * @param belowEye expected depth of the base below the eye
+   * @param distanceError standard error of the distance
+   * @param angleError standard error of each angle, above zero
+   * @return horizontal distance
+   */
+  public static Quantity<Length> bestDistance(
+      Quantity<Length> aboveEye,
+      Quantity<Length> belowEye,
+      Quantity<Length> distanceError,
+      Quantity<Angle> angleError) {
+    return Measures.metres(
+        HeightErrorFormulas.BEST_DISTANCE.value(
+            METRES.read(aboveEye),
+            METRES.read(belowEye),
+            METRES.read(distanceError),
+            DEGREES.read(angleError)));
+  }
+
+  private static Quantity<Length> upright(BoundFormula formula, double metres) {
+    if (!(metres >= 0)) {
+      throw new OutOfDomainException(formula, "H", metres, "m", "[0, ∞), the base below the tip");
+    }
+    return Measures.metres(metres);
   }
 }

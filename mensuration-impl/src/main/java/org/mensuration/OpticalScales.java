@@ -3,6 +3,7 @@ package org.mensuration;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import org.mensuration.internal.catalogue.OpticalRatioFormulas;
 import org.mensuration.internal.catalogue.OpticsFormulas;
 import org.mensuration.optics.OpticalScale;
 import org.mensuration.optics.RatioScale;
@@ -128,7 +129,7 @@ public final class OpticalScales {
 
     /** Divisions stand side by side, so their ratios add. */
     private double seen(double divisions) {
-      return OpticsFormulas.DIAMETER_FROM_DIVISIONS.value(ratio, divisions);
+      return OpticalRatioFormulas.OF_DIVISIONS.value(ratio, divisions);
     }
   }
 }

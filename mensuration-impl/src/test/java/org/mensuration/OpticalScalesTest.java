@@ -80,7 +80,8 @@ class OpticalScalesTest {
     RatioScale scale = OpticalScales.ofRatio(0.02);
     assertThat(scale.ratio()).isEqualTo(0.02);
     assertThatThrownBy(() -> scale.diameter(-1, metres(10)))
-        .isInstanceOf(OutOfDomainException.class);
+        .isInstanceOf(OutOfDomainException.class)
+        .hasMessageContaining("optics/ratio-from-divisions: n = -1, allowed [0, ∞)");
     OpticalScale onStem = OpticalScales.calibratedOnStem(inches(20), 8);
     assertThatThrownBy(() -> onStem.diameter(Double.NaN)).isInstanceOf(OutOfDomainException.class);
   }

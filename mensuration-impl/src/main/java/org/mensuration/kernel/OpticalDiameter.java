@@ -72,4 +72,118 @@ public final class OpticalDiameter {
     double cosine = StrictMath.cos(StrictMath.toRadians(elevationDeg));
     return ratio * axisDistanceM / Math.sqrt(cosine * cosine + 0.25 * (ratio * ratio));
   }
+
+  /**
+   * Diameter from the ratio between the tangent lines and the distance to the near face.
+   *
+   * @param ratio ratio seen, level sight or compensated scale
+   * @param faceDistanceM horizontal distance to the near face in m
+   * @return diameter in m
+   */
+  public static double faceDistance(double ratio, double faceDistanceM) {
+    return faceDistanceM * (0.5 * ratio * (Math.sqrt(4 + ratio * ratio) + ratio));
+  }
+
+  /**
+   * Diameter from the distance to the near face, seen at an elevation on a scale that does not
+   * compensate for slope.
+   *
+   * @param ratio ratio seen
+   * @param faceDistanceM horizontal distance to the near face in m
+   * @param elevationDeg elevation of the sight in degrees
+   * @return diameter in m
+   */
+  public static double faceElevated(double ratio, double faceDistanceM, double elevationDeg) {
+    return faceDistance(ratio / Slope.cos(elevationDeg), faceDistanceM);
+  }
+
+  /**
+   * Diameter in proportion to the distance along the line of sight.
+   *
+   * @param ratio ratio seen
+   * @param slopeDistanceM distance from the eye to the axis along the sight in m
+   * @return diameter in m
+   */
+  public static double slopeDistance(double ratio, double slopeDistanceM) {
+    return ratio * slopeDistanceM;
+  }
+
+  /**
+   * Diameter of a stem that leans in the plane of sight, scale square to the sight.
+   *
+   * @param ratio ratio seen
+   * @param slopeDistanceM distance from the eye to the sighted point of the axis in m
+   * @param elevationDeg elevation of the sight in degrees
+   * @param leanDeg lean in degrees, positive away from the viewer
+   * @return diameter in m
+   */
+  public static double leaning(
+      double ratio, double slopeDistanceM, double elevationDeg, double leanDeg) {
+    double cosine = Slope.cos(elevationDeg + leanDeg);
+    return ratio
+        * slopeDistanceM
+        * (cosine / Math.sqrt(cosine * cosine + 0.25 * (ratio * ratio)));
+  }
+
+  /**
+   * Diameter of a stem that leans across the sight and was read on a scale held level.
+   *
+   * @param levelDiameterM diameter read level in m
+   * @param leanDeg lean across the sight in degrees
+   * @return diameter square to the axis in m
+   */
+  public static double leanAcross(double levelDiameterM, double leanDeg) {
+    return levelDiameterM * Slope.cos(leanDeg);
+  }
+
+  /**
+   * Diameter from the full angle between the edges.
+   *
+   * @param angleDeg full angle in degrees
+   * @param axisDistanceM horizontal distance to the axis in m
+   * @return diameter in m
+   */
+  public static double angle(double angleDeg, double axisDistanceM) {
+    return 2 * axisDistanceM * StrictMath.sin(StrictMath.toRadians(0.5 * angleDeg));
+  }
+
+  /**
+   * Diameter from the full angle between the edges and the distance to the near face. One minus the
+   * sine is written as a square, which keeps its digits when the stem fills the view.
+   *
+   * @param angleDeg full angle in degrees
+   * @param faceDistanceM horizontal distance to the near face in m
+   * @return diameter in m
+   */
+  public static double angleFace(double angleDeg, double faceDistanceM) {
+    double gap = StrictMath.sin(StrictMath.toRadians(0.25 * (180 - angleDeg)));
+    return faceDistanceM * (StrictMath.sin(StrictMath.toRadians(0.5 * angleDeg)) / (gap * gap));
+  }
+
+  /**
+   * Diameter of a stem that tapers like an upright cone, scale square to the sight.
+   *
+   * @param ratio ratio seen on a scale that does not compensate for slope
+   * @param axisDistanceM horizontal distance to the axis in m
+   * @param heightAboveEyeM height of the section above the eye in m
+   * @param apexHeightM height of the cone's apex above the eye in m
+   * @return diameter in m
+   */
+  public static double tapering(
+      double ratio, double axisDistanceM, double heightAboveEyeM, double apexHeightM) {
+    double half = 0.5 * ratio * StrictMath.hypot(axisDistanceM, heightAboveEyeM);
+    double share = (apexHeightM - heightAboveEyeM) / apexHeightM;
+    return axisDistanceM * (2 * share * (half / StrictMath.hypot(axisDistanceM * share, half)));
+  }
+
+  /**
+   * Distance to the axis from the distance to the near face and the diameter there.
+   *
+   * @param faceDistanceM horizontal distance to the near face in m
+   * @param diameterM diameter at the level of the measurement in m
+   * @return horizontal distance to the axis in m
+   */
+  public static double axisFromFace(double faceDistanceM, double diameterM) {
+    return faceDistanceM + 0.5 * diameterM;
+  }
 }

@@ -27,6 +27,8 @@ public final class HeightFormulas {
   private static final Domain ANGLE = Domain.open(-90, 90);
   private static final Domain STEEP = Domain.open(0, 90);
   private static final String UPRIGHT = "the tip stands above the base in the plane of sight";
+  private static final String VERTICAL =
+      "gives the vertical height, not the length of a leaning stem";
 
   /** Tangent method. */
   public static final BoundFormula TANGENT =
@@ -41,7 +43,7 @@ public final class HeightFormulas {
           .gives("height", "H", "m", times(sym("R"), tangents()))
           .definedBy(Works.AWF_TRIG, "equation of the trigonometric principle")
           .note(UPRIGHT)
-          .note("gives the vertical height, not the length of a leaning stem")
+          .note(VERTICAL)
           .kernel3(TreeHeight::tangent);
 
   /** Per-cent method. */
@@ -55,6 +57,7 @@ public final class HeightFormulas {
           .definedBy(Works.DEY23, "Example 1, Figures 2.3-2.4")
           .explainedBy(Works.AWF_TRIG, "per-cent form")
           .note(UPRIGHT)
+          .note(VERTICAL)
           .kernel3(TreeHeight::percent);
 
   /** Tangent method with the straight distance to the base. */
@@ -77,6 +80,7 @@ public final class HeightFormulas {
           .definedBy(Works.BW98_H2, "whole page, sloping ground")
           .explainedBy(Works.AWF_DIST, "horizontal distance = slope distance × cos")
           .note(UPRIGHT)
+          .note(VERTICAL)
           .note("a tape laid along the ground is height/tangent-ground-slope")
           .kernel3(TreeHeight::tangentSlopeDistance);
 
@@ -97,6 +101,7 @@ public final class HeightFormulas {
                   "the tape's horizontal part is S cos a; put into the tangent method"))
           .explainedBy(Works.AWF_DIST, "horizontal distance = slope distance × cos")
           .note(UPRIGHT)
+          .note(VERTICAL)
           .kernel4(TreeHeight::tangentGroundSlope);
 
   /** Two stations. */
@@ -118,6 +123,7 @@ public final class HeightFormulas {
                   minus(tanDegrees(sym("n")), tanDegrees(sym("f")))))
           .definedBy(Works.TWOPOS1, "worked answer")
           .note("the eye stands at one level at both stations, in line with the tree")
+          .note("a vertical height above the eye")
           .note("ill-conditioned when the angles are close")
           .kernel3(TreeHeight::twoStations);
 

@@ -15,7 +15,16 @@ public final class Topics {
   private static List<BoundFormula> all() {
     List<BoundFormula> all = new ArrayList<>();
     all.addAll(OpticsFormulas.ALL);
+    all.addAll(OpticalRatioFormulas.ALL);
+    all.addAll(SilhouetteFormulas.ALL);
+    all.addAll(SightedDiameterFormulas.ALL);
+    all.addAll(ImageFormulas.ALL);
+    all.addAll(SightingPlanFormulas.ALL);
+    all.addAll(DiameterFormulas.ALL);
+    all.addAll(OvalSectionFormulas.ALL);
     all.addAll(HeightFormulas.ALL);
+    all.addAll(HeightSightFormulas.ALL);
+    all.addAll(HeightErrorFormulas.ALL);
     all.addAll(LogFormulas.ALL);
     all.addAll(LogTableFormulas.ALL);
     all.addAll(BoardFormulas.ALL);

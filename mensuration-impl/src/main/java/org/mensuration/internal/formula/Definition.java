@@ -109,6 +109,17 @@ public final class Definition {
   }
 
   /**
+   * Adds a limit between inputs that has more terms or a bound.
+   *
+   * @param relation the limit
+   * @return this
+   */
+  public Definition relation(Relation relation) {
+    relations.add(relation);
+    return this;
+  }
+
+  /**
    * States the result.
    *
    * @param name public name
