@@ -271,10 +271,7 @@ public final class Heights {
       Quantity<Angle> lean) {
     return Measures.metres(
         HeightErrorFormulas.LENGTH_OF_LEANING.value(
-            METRES.read(slopeDistance),
-            DEGREES.read(top),
-            DEGREES.read(base),
-            DEGREES.read(lean)));
+            METRES.read(slopeDistance), DEGREES.read(top), DEGREES.read(base), DEGREES.read(lean)));
   }
 
   /**

@@ -38,9 +38,7 @@ class HeightsOtherWaysTest {
     near(Heights.lengthOfLeaning(toBase, top, base, degrees(lean)), length);
     near(Heights.verticalFromLength(metres(length), degrees(lean)), upward);
     near(Heights.lengthFromVertical(metres(upward), degrees(lean)), length);
-    near(
-        Heights.aboveEye(metres(tipAway), top),
-        baseAboveEye + upward);
+    near(Heights.aboveEye(metres(tipAway), top), baseAboveEye + upward);
     // What the base distance makes of it.
     double offset = distance - tipAway;
     double wrong = in(Heights.aboveEye(metres(distance), top), ForestUnits.METRE);

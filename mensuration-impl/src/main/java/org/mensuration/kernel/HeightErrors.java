@@ -104,8 +104,7 @@ public final class HeightErrors {
       double aboveEyeM, double belowEyeM, double distanceErrorM, double angleErrorDeg) {
     double above = aboveEyeM * aboveEyeM;
     double below = belowEyeM * belowEyeM;
-    double pull =
-        (aboveEyeM + belowEyeM) * (distanceErrorM / StrictMath.toRadians(angleErrorDeg));
+    double pull = (aboveEyeM + belowEyeM) * (distanceErrorM / StrictMath.toRadians(angleErrorDeg));
     double sum = 0.5 * (above * above + below * below + pull * pull);
     return Math.sqrt(Math.sqrt(sum));
   }

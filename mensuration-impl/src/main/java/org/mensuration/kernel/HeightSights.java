@@ -181,8 +181,7 @@ public final class HeightSights {
    * @param scaleDistanceM distance of the graduation in m
    * @return height in m
    */
-  public static double atOtherDistance(
-      double readingM, double distanceM, double scaleDistanceM) {
+  public static double atOtherDistance(double readingM, double distanceM, double scaleDistanceM) {
     return readingM * (distanceM / scaleDistanceM);
   }
 

@@ -120,9 +120,7 @@ public final class OpticalDiameter {
   public static double leaning(
       double ratio, double slopeDistanceM, double elevationDeg, double leanDeg) {
     double cosine = Slope.cos(elevationDeg + leanDeg);
-    return ratio
-        * slopeDistanceM
-        * (cosine / Math.sqrt(cosine * cosine + 0.25 * (ratio * ratio)));
+    return ratio * slopeDistanceM * (cosine / Math.sqrt(cosine * cosine + 0.25 * (ratio * ratio)));
   }
 
   /**

@@ -2,8 +2,8 @@ package org.mensuration.kernel;
 
 /**
  * What a viewer sees of a round stem: tangent lines, not the diameter. Everything is written with
- * the root of (2R - D)/(2R + D), which keeps its digits for an eye close to the bark. Unchecked: NaN in, NaN out. Stateless and
- * thread-safe.
+ * the root of (2R - D)/(2R + D), which keeps its digits for an eye close to the bark. Unchecked:
+ * NaN in, NaN out. Stateless and thread-safe.
  */
 public final class Silhouette {
   private Silhouette() {}

@@ -34,7 +34,9 @@ public final class DiameterFormulas {
           .input("girth", "g", "cm", NOT_NEGATIVE, "girth by a tape")
           .gives("diameter", "D", "cm", over(sym("g"), pi()))
           .definedBy(OpticsWorks.SOUZA_D, "example 2")
-          .explainedBy(OpticsWorks.MATERN56, "contents and introduction; the tape gives the mean of all calipers of a convex section")
+          .explainedBy(
+              OpticsWorks.MATERN56,
+              "contents and introduction; the tape gives the mean of all calipers of a convex section")
           .note("overstates the area of every section that is not a circle")
           .kernel1(StemDiameter::fromGirth);
 
@@ -42,18 +44,17 @@ public final class DiameterFormulas {
   public static final BoundFormula AREA_FROM_GIRTH =
       Definition.of("diameter/area-from-girth", "Sectional area from girth", Nature.GEOMETRIC)
           .input("girth", "g", "cm", NOT_NEGATIVE, "girth by a tape")
-          .gives(
-              "area",
-              "A",
-              "m2",
-              over(squared(over(sym("g"), num(100))), times(num(4), pi())))
+          .gives("area", "A", "m2", over(squared(over(sym("g"), num(100))), times(num(4), pi())))
           .definedBy(OpticsWorks.SOUZA_D, "example 2")
           .note("never below the true area of a convex section")
           .kernel1(StemDiameter::areaFromGirth);
 
   /** Arithmetic mean. */
   public static final BoundFormula MEAN_OF_TWO =
-      Definition.of("diameter/mean-of-two", "Arithmetic mean of two diameters at right angles", Nature.CONVENTION)
+      Definition.of(
+              "diameter/mean-of-two",
+              "Arithmetic mean of two diameters at right angles",
+              Nature.CONVENTION)
           .input("first", "a", "cm", NOT_NEGATIVE, FIRST)
           .input("second", "b", "cm", NOT_NEGATIVE, SECOND)
           .gives("diameter", "D", "cm", over(plus(sym("a"), sym("b")), num(2)))
@@ -62,16 +63,23 @@ public final class DiameterFormulas {
 
   /** Quadratic mean. */
   public static final BoundFormula QUADRATIC_MEAN =
-      Definition.of("diameter/quadratic-mean-of-two", "Quadratic mean of two diameters at right angles", Nature.CONVENTION)
+      Definition.of(
+              "diameter/quadratic-mean-of-two",
+              "Quadratic mean of two diameters at right angles",
+              Nature.CONVENTION)
           .input("first", "a", "cm", NOT_NEGATIVE, FIRST)
           .input("second", "b", "cm", NOT_NEGATIVE, SECOND)
-          .gives("diameter", "D", "cm", sqrt(over(plus(squared(sym("a")), squared(sym("b"))), num(2))))
+          .gives(
+              "diameter", "D", "cm", sqrt(over(plus(squared(sym("a")), squared(sym("b"))), num(2))))
           .cites(Citation.commonPractice("the areas of the two circles are averaged"))
           .kernel2(StemDiameter::quadraticMean);
 
   /** Geometric mean. */
   public static final BoundFormula GEOMETRIC_MEAN =
-      Definition.of("diameter/geometric-mean", "Geometric mean of two diameters at right angles", Nature.GEOMETRIC)
+      Definition.of(
+              "diameter/geometric-mean",
+              "Geometric mean of two diameters at right angles",
+              Nature.GEOMETRIC)
           .input("first", "a", "cm", NOT_NEGATIVE, FIRST)
           .input("second", "b", "cm", NOT_NEGATIVE, SECOND)
           .gives("diameter", "D", "cm", sqrt(times(sym("a"), sym("b"))))
@@ -81,9 +89,13 @@ public final class DiameterFormulas {
 
   /** V-fork. */
   public static final BoundFormula FORK_CONTACT =
-      Definition.of(
-              "diameter/v-fork", "Diameter from a V-fork pushed to contact", Nature.GEOMETRIC)
-          .input("vertex_to_contact", "m", "cm", NOT_NEGATIVE, "distance along a jaw from the vertex to the stem")
+      Definition.of("diameter/v-fork", "Diameter from a V-fork pushed to contact", Nature.GEOMETRIC)
+          .input(
+              "vertex_to_contact",
+              "m",
+              "cm",
+              NOT_NEGATIVE,
+              "distance along a jaw from the vertex to the stem")
           .input("half_opening", "k", "deg", Domain.open(0, 90), "half the opening of the fork")
           .gives("diameter", "D", "cm", times(num(2), sym("m"), tanDegrees(sym("k"))))
           .cites(Citation.derived("a jaw is a tangent, square on the radius"))
@@ -95,7 +107,12 @@ public final class DiameterFormulas {
               "diameter/v-fork-axis",
               "Diameter from a V-fork and the distance of its vertex to the axis",
               Nature.GEOMETRIC)
-          .input("vertex_to_axis", "c", "cm", NOT_NEGATIVE, "distance from the vertex to the stem axis")
+          .input(
+              "vertex_to_axis",
+              "c",
+              "cm",
+              NOT_NEGATIVE,
+              "distance from the vertex to the stem axis")
           .input("half_opening", "k", "deg", Domain.open(0, 90), "half the opening of the fork")
           .gives("diameter", "D", "cm", times(num(2), sym("c"), sinDegrees(sym("k"))))
           .cites(Citation.derived("a jaw is a tangent, square on the radius"))
@@ -104,8 +121,18 @@ public final class DiameterFormulas {
   /** Sector fork. */
   public static final BoundFormula SECTOR_FORK =
       Definition.of("diameter/sector-fork", "Diameter from a sector fork", Nature.GEOMETRIC)
-          .input("pivot_offset", "a", "cm", POSITIVE, "distance of the crossbar from the pivot of the sight")
-          .input("angle", "q", "deg", Domain.fromBelow(0, 90), "angle of the tangent sight from the arm")
+          .input(
+              "pivot_offset",
+              "a",
+              "cm",
+              POSITIVE,
+              "distance of the crossbar from the pivot of the sight")
+          .input(
+              "angle",
+              "q",
+              "deg",
+              Domain.fromBelow(0, 90),
+              "angle of the tangent sight from the arm")
           .gives(
               "diameter",
               "D",
@@ -113,7 +140,8 @@ public final class DiameterFormulas {
               over(
                   times(num(2), sym("a"), tanDegrees(over(sym("q"), num(2)))),
                   minus(num(1), tanDegrees(over(sym("q"), num(2))))))
-          .cites(Citation.derived("arm and sight are tangents from the pivot: r = (a + r) tan(q/2)"))
+          .cites(
+              Citation.derived("arm and sight are tangents from the pivot: r = (a + r) tan(q/2)"))
           .note("one arm and the crossbar touch the stem, square to each other")
           .kernel2(StemDiameter::sectorFork);
 
@@ -133,10 +161,7 @@ public final class DiameterFormulas {
                   over(squared(sym("m")), times(num(2), sym("L"))),
                   times(
                       sym("m"),
-                      sqrt(
-                          plus(
-                              num(1),
-                              squared(over(sym("m"), times(num(2), sym("L")))))))))
+                      sqrt(plus(num(1), squared(over(sym("m"), times(num(2), sym("L")))))))))
           .cites(Citation.derived("m = D/√(1 + D/L) solved for D"))
           .explainedBy(OpticsWorks.SOUZA_D, "stick graduation, example 1")
           .note("the stick touches the near face and lies square to the sight")
@@ -145,14 +170,12 @@ public final class DiameterFormulas {
   /** Mark on a graduated stick. */
   public static final BoundFormula STICK_MARK =
       Definition.of(
-              "diameter/stick-mark", "Place of a diameter's mark on a straight stick", Nature.GEOMETRIC)
+              "diameter/stick-mark",
+              "Place of a diameter's mark on a straight stick",
+              Nature.GEOMETRIC)
           .input("diameter", "D", "cm", NOT_NEGATIVE, "diameter")
           .input("reach", "L", "cm", POSITIVE, "distance from the eye to the stick")
-          .gives(
-              "mark",
-              "m",
-              "cm",
-              over(sym("D"), sqrt(plus(num(1), over(sym("D"), sym("L"))))))
+          .gives("mark", "m", "cm", over(sym("D"), sqrt(plus(num(1), over(sym("D"), sym("L"))))))
           .definedBy(OpticsWorks.SOUZA_D, "stick graduation, example 1")
           .note("the stick touches the near face and lies square to the sight")
           .kernel2(StemDiameter::stickMark);
@@ -165,7 +188,12 @@ public final class DiameterFormulas {
               Nature.GEOMETRIC)
           .input("separation", "s", "cm", NOT_NEGATIVE, "distance between the sights, the reading")
           .input("axis_distance", "R", "m", POSITIVE, "distance to the stem axis")
-          .input("divergence", "q", "deg", Domain.closed(-5, 5), "angle by which the sights part, coming together negative")
+          .input(
+              "divergence",
+              "q",
+              "deg",
+              Domain.closed(-5, 5),
+              "angle by which the sights part, coming together negative")
           .gives(
               "diameter",
               "D",
@@ -178,7 +206,8 @@ public final class DiameterFormulas {
 
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(FROM_GIRTH,
+      List.of(
+          FROM_GIRTH,
           AREA_FROM_GIRTH,
           MEAN_OF_TWO,
           QUADRATIC_MEAN,

@@ -40,8 +40,7 @@ public final class HeightErrorFormulas {
 
   /** Angle of a per-cent reading. */
   public static final BoundFormula ANGLE_OF_PERCENT =
-      Definition.of(
-              "height/angle-from-percent", "Angle of a per-cent reading", Nature.GEOMETRIC)
+      Definition.of("height/angle-from-percent", "Angle of a per-cent reading", Nature.GEOMETRIC)
           .input("percent", "p", "%", Domain.any(), "rise in per cent of the horizontal distance")
           .gives("angle", "e", "deg", fn(IN_DEGREES, fn(ATAN, over(sym("p"), num(100)))))
           .definedBy(OpticsWorks.UPM2, "solution 2")
@@ -49,8 +48,7 @@ public final class HeightErrorFormulas {
 
   /** Per-cent reading of an angle. */
   public static final BoundFormula PERCENT_OF_ANGLE =
-      Definition.of(
-              "height/percent-from-angle", "Per-cent reading of an angle", Nature.GEOMETRIC)
+      Definition.of("height/percent-from-angle", "Per-cent reading of an angle", Nature.GEOMETRIC)
           .input("angle", "e", "deg", ANGLE, "angle from the horizontal")
           .gives("percent", "p", "%", times(num(100), tanDegrees(sym("e"))))
           .cites(Citation.commonPractice("per cent are 100 times the tangent"))
@@ -101,14 +99,15 @@ public final class HeightErrorFormulas {
               "height/lean-error",
               "Relative height error of a leaning stem measured from the base distance",
               Nature.GEOMETRIC)
-          .input("offset", "x", "m", Domain.any(), "horizontal offset of the tip, toward the viewer positive")
+          .input(
+              "offset",
+              "x",
+              "m",
+              Domain.any(),
+              "horizontal offset of the tip, toward the viewer positive")
           .input("distance", "R", "m", LENGTH, "horizontal distance to the base")
           .relation("offset", LESS, 1, "distance", "x < R")
-          .gives(
-              "error",
-              "E",
-              "1",
-              minus(over(sym("R"), minus(sym("R"), sym("x"))), num(1)))
+          .gives("error", "E", "1", minus(over(sym("R"), minus(sym("R"), sym("x"))), num(1)))
           .cites(Citation.derived("the tip stands R - x away"))
           .explainedBy(OpticsWorks.BW98_H3, "whole page, sign of the error")
           .note("error of the vertical height; take the distance to the point below the tip")
@@ -121,7 +120,12 @@ public final class HeightErrorFormulas {
               "Height that the base distance gives for a leaning stem",
               Nature.GEOMETRIC)
           .input("true_height", "h", "m", NOT_NEGATIVE, "vertical height above the eye")
-          .input("offset", "x", "m", Domain.any(), "horizontal offset of the tip, toward the viewer positive")
+          .input(
+              "offset",
+              "x",
+              "m",
+              Domain.any(),
+              "horizontal offset of the tip, toward the viewer positive")
           .input("distance", "R", "m", LENGTH, "horizontal distance to the base")
           .relation("offset", LESS, 1, "distance", "x < R")
           .gives("height", "H", "m", over(times(sym("h"), sym("R")), minus(sym("R"), sym("x"))))
@@ -189,7 +193,8 @@ public final class HeightErrorFormulas {
                   times(sym("S"), sinDegrees(minus(sym("t"), sym("b")))),
                   cosDegrees(plus(sym("t"), sym("l")))))
           .definedBy(OpticsWorks.MEN201_IV, "slide 46")
-          .note("gives the length along the stem, not the vertical height; the source calls it height")
+          .note(
+              "gives the length along the stem, not the vertical height; the source calls it height")
           .kernel4(HeightErrors::lengthOfLeaning);
 
   /** Error of the tangent method. */
@@ -210,18 +215,18 @@ public final class HeightErrorFormulas {
               "m",
               sqrt(
                   plus(
-                      squared(
-                          times(
-                              minus(tanDegrees(sym("t")), tanDegrees(sym("b"))), sym("s_R"))),
+                      squared(times(minus(tanDegrees(sym("t")), tanDegrees(sym("b"))), sym("s_R"))),
                       times(
                           squared(times(sym("R"), fn(DEGREES, sym("s_e")))),
                           plus(
                               over(num(1), squared(squared(cosDegrees(sym("t"))))),
-                              over(num(1), squared(squared(cosDegrees(sym("b")))))))))) 
-          .cites(Citation.derived("first-order propagation through height/tangent, angles independent"))
-          .note("error of the vertical height; with a level base the angle part is least at 45 degrees")
-          .kernelOfArrays(
-              x -> HeightErrors.tangent(x[0][0], x[1][0], x[2][0], x[3][0], x[4][0]));
+                              over(num(1), squared(squared(cosDegrees(sym("b"))))))))))
+          .cites(
+              Citation.derived(
+                  "first-order propagation through height/tangent, angles independent"))
+          .note(
+              "error of the vertical height; with a level base the angle part is least at 45 degrees")
+          .kernelOfArrays(x -> HeightErrors.tangent(x[0][0], x[1][0], x[2][0], x[3][0], x[4][0]));
 
   /** Best distance. */
   public static final BoundFormula BEST_DISTANCE =
@@ -249,12 +254,14 @@ public final class HeightErrorFormulas {
                                       fn(DEGREES, sym("s_e"))))),
                           num(2)))))
           .cites(Citation.derived("least value of height/tangent-error over the distance"))
-          .note("without error of the distance and with two alike parts it is the height of one part: sights at 45 degrees")
+          .note(
+              "without error of the distance and with two alike parts it is the height of one part: sights at 45 degrees")
           .kernel4(HeightErrors::bestDistance);
 
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(ANGLE_OF_PERCENT,
+      List.of(
+          ANGLE_OF_PERCENT,
           PERCENT_OF_ANGLE,
           TOPOGRAPHIC_OF_ANGLE,
           HORIZONTAL,

@@ -26,13 +26,13 @@ import org.mensuration.source.Citation;
 public final class HeightSightFormulas {
   private static final Domain LENGTH = Domain.above(0);
   private static final Domain ANGLE = Domain.open(-90, 90);
-  private static final String VERTICAL = "gives the vertical height, not the length of a leaning stem";
+  private static final String VERTICAL =
+      "gives the vertical height, not the length of a leaning stem";
   private static final String UPRIGHT = "the tip stands above the base in the plane of sight";
 
   /** Height above the eye. */
   public static final BoundFormula ABOVE_EYE =
-      Definition.of(
-              "height/above-eye", "Height of a point above the eye", Nature.GEOMETRIC)
+      Definition.of("height/above-eye", "Height of a point above the eye", Nature.GEOMETRIC)
           .input("distance", "R", "m", LENGTH, "horizontal distance to the tree")
           .input("angle", "e", "deg", ANGLE, "angle to the point, up positive")
           .gives("height", "h", "m", times(sym("R"), tanDegrees(sym("e"))))
@@ -57,17 +57,12 @@ public final class HeightSightFormulas {
 
   /** Topographic scale. */
   public static final BoundFormula TOPOGRAPHIC =
-      Definition.of(
-              "height/topographic", "Height from two topographic readings", Nature.GEOMETRIC)
+      Definition.of("height/topographic", "Height from two topographic readings", Nature.GEOMETRIC)
           .input("distance", "R", "ft", LENGTH, "horizontal distance to the tree")
           .input("top_reading", "T_t", "1", Domain.any(), "reading to the tip, up positive")
           .input("base_reading", "T_b", "1", Domain.any(), "reading to the base, down negative")
           .relation("base_reading", AT_MOST, 1, "top_reading", "T_b ≤ T_t")
-          .gives(
-              "height",
-              "H",
-              "ft",
-              over(times(sym("R"), minus(sym("T_t"), sym("T_b"))), num(66)))
+          .gives("height", "H", "ft", over(times(sym("R"), minus(sym("T_t"), sym("T_b"))), num(66)))
           .definedBy(OpticsWorks.DEY24, "Figure 2.8 example")
           .note("the scale reads feet at 66 ft")
           .note(UPRIGHT)
@@ -87,8 +82,7 @@ public final class HeightSightFormulas {
               "H",
               "m",
               minus(
-                  times(sym("S_t"), sinDegrees(sym("t"))),
-                  times(sym("S_b"), sinDegrees(sym("b")))))
+                  times(sym("S_t"), sinDegrees(sym("t"))), times(sym("S_b"), sinDegrees(sym("b")))))
           .definedBy(OpticsWorks.ENTS_H, "text")
           .explainedBy(OpticsWorks.BRAGG11, "summary and a passage of p. 2")
           .note("lean and a crown off the stem do no harm: the points themselves are measured")
@@ -103,7 +97,12 @@ public final class HeightSightFormulas {
               Nature.GEOMETRIC)
           .input("top_distance", "S_t", "m", LENGTH, "straight distance to the tip")
           .input("top_angle", "t", "deg", ANGLE, "angle to the tip, up positive")
-          .input("visible_distance", "S_q", "m", LENGTH, "straight distance to a visible point of the stem")
+          .input(
+              "visible_distance",
+              "S_q",
+              "m",
+              LENGTH,
+              "straight distance to a visible point of the stem")
           .input("visible_angle", "q", "deg", ANGLE, "angle to that point")
           .input("base_angle", "b", "deg", ANGLE, "angle to the base, down negative")
           .gives(
@@ -113,13 +112,13 @@ public final class HeightSightFormulas {
               minus(
                   times(sym("S_t"), sinDegrees(sym("t"))),
                   times(sym("S_q"), cosDegrees(sym("q")), tanDegrees(sym("b")))))
-          .cites(Citation.derived("a visible point of an upright stem has the horizontal distance of the base"))
+          .cites(
+              Citation.derived(
+                  "a visible point of an upright stem has the horizontal distance of the base"))
           .note("the stem is upright from the base to the visible point")
           .note(VERTICAL)
           .kernelOfArrays(
-              x ->
-                  HeightSights.sineHiddenBase(
-                      x[0][0], x[1][0], x[2][0], x[3][0], x[4][0]));
+              x -> HeightSights.sineHiddenBase(x[0][0], x[1][0], x[2][0], x[3][0], x[4][0]));
 
   /** Staff at the stem. */
   public static final BoundFormula STAFF =
@@ -220,7 +219,8 @@ public final class HeightSightFormulas {
 
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(ABOVE_EYE,
+      List.of(
+          ABOVE_EYE,
           LEVEL_GROUND,
           TOPOGRAPHIC,
           SINE,

@@ -62,10 +62,7 @@ public final class ImageFormulas {
               "pixels",
               "p",
               "1",
-              times(
-                  num(2),
-                  sym("f"),
-                  fn(TAN, fn(ASIN, over(sym("D"), times(num(2), sym("R")))))))
+              times(num(2), sym("f"), fn(TAN, fn(ASIN, over(sym("D"), times(num(2), sym("R")))))))
           .cites(Citation.derived("pinhole image of the tangent lines"))
           .note(LENS)
           .note("level camera, stem axis in the middle column")
@@ -90,8 +87,7 @@ public final class ImageFormulas {
               where(
                   "z",
                   minus(
-                      times(sym("f"), cosDegrees(sym("c"))),
-                      times(sym("v"), sinDegrees(sym("c")))),
+                      times(sym("f"), cosDegrees(sym("c"))), times(sym("v"), sinDegrees(sym("c")))),
                   fn(
                       IN_DEGREES,
                       minus(
@@ -99,14 +95,13 @@ public final class ImageFormulas {
                           fn(ATAN, over(sym("x_1"), sym("z")))))))
           .cites(Citation.derived("a pixel is the direction (x, f, v), turned up by the pitch"))
           .note(LENS + "; z must be above zero: the row lies below the zenith")
-          .note("exact anywhere in the image, since the tangent planes of an upright stem are upright")
-          .kernelOfArrays(
-              x -> ImagePlane.azimuth(x[0][0], x[1][0], x[2][0], x[3][0], x[4][0]));
+          .note(
+              "exact anywhere in the image, since the tangent planes of an upright stem are upright")
+          .kernelOfArrays(x -> ImagePlane.azimuth(x[0][0], x[1][0], x[2][0], x[3][0], x[4][0]));
 
   /** Elevation of a row. */
   public static final BoundFormula ELEVATION =
-      Definition.of(
-              "optics/elevation-from-row", "Elevation of a row of an image", Nature.GEOMETRIC)
+      Definition.of("optics/elevation-from-row", "Elevation of a row of an image", Nature.GEOMETRIC)
           .input("row", "v", "1", Domain.any(), "row from the middle, up positive")
           .input("focal_length_pixels", "f", "1", POSITIVE, "focal length in pixels")
           .input("pitch", "c", "deg", PITCH, "elevation of the camera's axis")
@@ -121,11 +116,7 @@ public final class ImageFormulas {
 
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(FOCAL_LENGTH,
-          RATIO,
-          WIDTH,
-          AZIMUTH,
-          ELEVATION);
+      List.of(FOCAL_LENGTH, RATIO, WIDTH, AZIMUTH, ELEVATION);
 
   private ImageFormulas() {}
 }

@@ -92,9 +92,7 @@ public final class OpticalRatioFormulas {
               "division_ratio",
               "u",
               "1",
-              over(
-                  sumOver(times(sym("n"), sym("b")), "n", "b"),
-                  sumOver(squared(sym("n")), "n")))
+              over(sumOver(times(sym("n"), sym("b")), "n", "b"), sumOver(squared(sym("n")), "n")))
           .cites(Citation.derived("least squares of b = u n"))
           .kernelOfArrays(x -> OpticalRatio.throughOrigin(x[0], x[1]));
 
@@ -107,13 +105,13 @@ public final class OpticalRatioFormulas {
           .input("ratio", "u", "1", POSITIVE, "ratio of a division")
           .input("divisions", "n", "1", NOT_NEGATIVE, "divisions that the stem fills")
           .gives("sighted_ratio", "b", "1", times(sym("n"), sym("u")))
-          .cites(Citation.derived("divisions stand side by side on a flat scale, so their ratios add"))
+          .cites(
+              Citation.derived("divisions stand side by side on a flat scale, so their ratios add"))
           .kernel2(OpticalRatio::ofDivisions);
 
   /** Ratio of an angle. */
   public static final BoundFormula FROM_ANGLE =
-      Definition.of(
-              "optics/ratio-from-angle", "Ratio of a full angle", Nature.GEOMETRIC)
+      Definition.of("optics/ratio-from-angle", "Ratio of a full angle", Nature.GEOMETRIC)
           .input("angle", "t", "deg", Domain.open(0, 180), "full angle")
           .gives("ratio", "u", "1", times(num(2), tanDegrees(over(sym("t"), num(2)))))
           .cites(Citation.derived("a flat scale square to the sight"))
@@ -124,10 +122,7 @@ public final class OpticalRatioFormulas {
       Definition.of("optics/angle-from-ratio", "Full angle of a ratio", Nature.GEOMETRIC)
           .input("ratio", "u", "1", POSITIVE, "width over distance")
           .gives(
-              "angle",
-              "t",
-              "deg",
-              fn(IN_DEGREES, times(num(2), fn(ATAN, over(sym("u"), num(2))))))
+              "angle", "t", "deg", fn(IN_DEGREES, times(num(2), fn(ATAN, over(sym("u"), num(2))))))
           .cites(Citation.derived("a flat scale square to the sight"))
           .kernel1(OpticalRatio::toAngle);
 
@@ -138,11 +133,7 @@ public final class OpticalRatioFormulas {
               "Ratio of a flat gauge of a basal-area factor",
               Nature.GEOMETRIC)
           .input("factor", "k", "m2/ha", Domain.open(0, 10_000), "basal-area factor")
-          .gives(
-              "ratio",
-              "b",
-              "1",
-              over(num(2), sqrt(minus(over(num(10_000), sym("k")), num(1)))))
+          .gives("ratio", "b", "1", over(num(2), sqrt(minus(over(num(10_000), sym("k")), num(1)))))
           .cites(Citation.derived("solved from the factor of a flat gauge"))
           .explainedBy(Works.AWF_BIT, "section Exact solution")
           .kernel1(OpticalRatio::fromFactor);
@@ -172,7 +163,9 @@ public final class OpticalRatioFormulas {
           .input("ratio", "b'", "1", NOT_NEGATIVE, "ratio seen square to the sight")
           .input("elevation", "e", "deg", ELEVATION, "elevation of the sight")
           .gives("level_ratio", "b", "1", over(sym("b'"), cosDegrees(sym("e"))))
-          .cites(Citation.derived("the line of sight is longer than the horizontal distance by 1/cos e"))
+          .cites(
+              Citation.derived(
+                  "the line of sight is longer than the horizontal distance by 1/cos e"))
           .note("width across the sight takes one cosine, length along the vertical two")
           .kernel2(OpticalRatio::compensated);
 
@@ -185,12 +178,15 @@ public final class OpticalRatioFormulas {
           .input("level_ratio", "b", "1", NOT_NEGATIVE, "ratio of a level sight")
           .input("elevation", "e", "deg", ELEVATION, "elevation of the sight")
           .gives("ratio", "b'", "1", times(sym("b"), cosDegrees(sym("e"))))
-          .cites(Citation.derived("the line of sight is longer than the horizontal distance by 1/cos e"))
+          .cites(
+              Citation.derived(
+                  "the line of sight is longer than the horizontal distance by 1/cos e"))
           .kernel2(OpticalRatio::uncompensated);
 
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(FLAT_TARGET,
+      List.of(
+          FLAT_TARGET,
           ROUND_TARGET,
           HELD,
           THROUGH_ORIGIN,

@@ -24,7 +24,9 @@ import org.mensuration.internal.source.OpticsWorks;
 import org.mensuration.kernel.StemDiameter;
 import org.mensuration.source.Citation;
 
-/** Oval sections, and how far each way of measuring misses their area. Immutable and thread-safe. */
+/**
+ * Oval sections, and how far each way of measuring misses their area. Immutable and thread-safe.
+ */
 public final class OvalSectionFormulas {
   private static final Domain AXIS = Domain.above(0);
   private static final Domain RATIO = Domain.closed(0.1, 1);
@@ -33,7 +35,8 @@ public final class OvalSectionFormulas {
 
   /** Area of an ellipse. */
   public static final BoundFormula AREA =
-      Definition.of("diameter/ellipse-area", "Area of an oval section as an ellipse", Nature.GEOMETRIC)
+      Definition.of(
+              "diameter/ellipse-area", "Area of an oval section as an ellipse", Nature.GEOMETRIC)
           .input("long_axis", "a", "cm", AXIS, "long axis")
           .input("short_axis", "b", "cm", AXIS, "short axis")
           .relation("short_axis", AT_MOST, 1, "long_axis", "b ≤ a")
@@ -66,9 +69,15 @@ public final class OvalSectionFormulas {
   /** Relative error of the area from the arithmetic mean of the axes. */
   public static final BoundFormula MEAN_EXCESS =
       Definition.of(
-              "diameter/ellipse-mean-excess", "Relative error of the area from the arithmetic mean of the axes on an ellipse", Nature.GEOMETRIC)
+              "diameter/ellipse-mean-excess",
+              "Relative error of the area from the arithmetic mean of the axes on an ellipse",
+              Nature.GEOMETRIC)
           .input("axis_ratio", "q", "1", RATIO, SHORT_OVER_LONG)
-          .gives("error", "E", "1", minus(over(squared(plus(num(1), sym("q"))), times(num(4), sym("q"))), num(1)))
+          .gives(
+              "error",
+              "E",
+              "1",
+              minus(over(squared(plus(num(1), sym("q"))), times(num(4), sym("q"))), num(1)))
           .cites(Citation.derived("(a + b)²/(4 a b) - 1"))
           .explainedBy(OpticsWorks.BW98_D, "object-based errors 1-4")
           .note("the geometric mean of the axes has no error")
@@ -77,9 +86,15 @@ public final class OvalSectionFormulas {
   /** Relative error of the area from the quadratic mean of the axes. */
   public static final BoundFormula QUADRATIC_EXCESS =
       Definition.of(
-              "diameter/ellipse-quadratic-excess", "Relative error of the area from the quadratic mean of the axes on an ellipse", Nature.GEOMETRIC)
+              "diameter/ellipse-quadratic-excess",
+              "Relative error of the area from the quadratic mean of the axes on an ellipse",
+              Nature.GEOMETRIC)
           .input("axis_ratio", "q", "1", RATIO, SHORT_OVER_LONG)
-          .gives("error", "E", "1", minus(over(plus(num(1), squared(sym("q"))), times(num(2), sym("q"))), num(1)))
+          .gives(
+              "error",
+              "E",
+              "1",
+              minus(over(plus(num(1), squared(sym("q"))), times(num(2), sym("q"))), num(1)))
           .cites(Citation.derived("(a² + b²)/(2 a b) - 1"))
           .note("twice the error of the arithmetic mean")
           .kernel1(StemDiameter::quadraticMeanExcess);
@@ -87,10 +102,22 @@ public final class OvalSectionFormulas {
   /** Relative error of the area from one diameter. */
   public static final BoundFormula CALIPER_EXCESS =
       Definition.of(
-              "diameter/ellipse-caliper-excess", "Relative error of the area from one diameter on an ellipse", Nature.GEOMETRIC)
+              "diameter/ellipse-caliper-excess",
+              "Relative error of the area from one diameter on an ellipse",
+              Nature.GEOMETRIC)
           .input("axis_ratio", "q", "1", RATIO, SHORT_OVER_LONG)
           .input("direction", "t", "deg", DIRECTION, "angle between the reading and the long axis")
-          .gives("error", "E", "1", minus(over(plus(squared(cosDegrees(sym("t"))), times(squared(sym("q")), squared(sinDegrees(sym("t"))))), sym("q")), num(1)))
+          .gives(
+              "error",
+              "E",
+              "1",
+              minus(
+                  over(
+                      plus(
+                          squared(cosDegrees(sym("t"))),
+                          times(squared(sym("q")), squared(sinDegrees(sym("t"))))),
+                      sym("q")),
+                  num(1)))
           .cites(Citation.derived("(a² cos² t + b² sin² t)/(a b) - 1"))
           .note("from 1/q - 1 along the long axis to q - 1 along the short one")
           .kernel2(StemDiameter::oneDiameterExcess);
@@ -106,10 +133,12 @@ public final class OvalSectionFormulas {
               "error",
               "E",
               "1",
-              new Equation.Solved("P²/(π² a b) - 1 with the perimeter P of the ellipse, an elliptic integral"))
+              new Equation.Solved(
+                  "P²/(π² a b) - 1 with the perimeter P of the ellipse, an elliptic integral"))
           .cites(Citation.derived("girth squared over 4π beside the area of the ellipse"))
           .explainedBy(OpticsWorks.MATERN56, "contents and introduction")
-          .note("largest of all ways of measuring; the isoperimetric inequality keeps it from falling below zero")
+          .note(
+              "largest of all ways of measuring; the isoperimetric inequality keeps it from falling below zero")
           .kernel1(EllipseGirth::excess);
 
   /** Girth of an ellipse. */
@@ -122,20 +151,15 @@ public final class OvalSectionFormulas {
               "girth",
               "P",
               "cm",
-              new Equation.Solved("2 a E(√(1 - b²/a²)), the complete elliptic integral of the second kind"))
+              new Equation.Solved(
+                  "2 a E(√(1 - b²/a²)), the complete elliptic integral of the second kind"))
           .cites(Citation.derived("length of an ellipse"))
           .note("over π it is the mean of the caliper readings in all directions")
           .kernel2(EllipseGirth::girth);
 
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(AREA,
-          CALIPER,
-          MEAN_EXCESS,
-          QUADRATIC_EXCESS,
-          CALIPER_EXCESS,
-          GIRTH_EXCESS,
-          GIRTH);
+      List.of(AREA, CALIPER, MEAN_EXCESS, QUADRATIC_EXCESS, CALIPER_EXCESS, GIRTH_EXCESS, GIRTH);
 
   private OvalSectionFormulas() {}
 }

@@ -48,7 +48,8 @@ public final class SightedDiameterFormulas {
               "D",
               "m",
               where("s", fn(SIN, fn(ATAN, over(sym("b"), num(2)))), fromFace()))
-          .cites(Citation.derived("the axis lies half a diameter behind the face, so r = s (R_f + r)"))
+          .cites(
+              Citation.derived("the axis lies half a diameter behind the face, so r = s (R_f + r)"))
           .note("circular section, level sight or compensated scale")
           .kernel2(OpticalDiameter::faceDistance);
 
@@ -69,7 +70,9 @@ public final class SightedDiameterFormulas {
                   "s",
                   fn(SIN, fn(ATAN, over(sym("b"), times(num(2), cosDegrees(sym("e")))))),
                   fromFace()))
-          .cites(Citation.derived("the level ratio is b/cos e; the axis lies half a diameter behind the face"))
+          .cites(
+              Citation.derived(
+                  "the level ratio is b/cos e; the axis lies half a diameter behind the face"))
           .note("upright stem; the distance is to the face at the sighted height")
           .kernel3(OpticalDiameter::faceElevated);
 
@@ -116,7 +119,9 @@ public final class SightedDiameterFormulas {
                               over(
                                   sym("b"),
                                   times(num(2), cosDegrees(plus(sym("e"), sym("l"))))))))))
-          .cites(Citation.derived("the section square to the axis is seen from the distance p to the axis line"))
+          .cites(
+              Citation.derived(
+                  "the section square to the axis is seen from the distance p to the axis line"))
           .explainedBy(OpticsWorks.GROS80, "abstract")
           .note("scale square to the sight and not compensated")
           .kernel4(OpticalDiameter::leaning);
@@ -142,11 +147,7 @@ public final class SightedDiameterFormulas {
               Nature.GEOMETRIC)
           .input("angle", "t", "deg", Domain.fromBelow(0, 180), "full angle between the edges")
           .input("axis_distance", "R", "m", POSITIVE, "horizontal distance to the stem axis")
-          .gives(
-              "diameter",
-              "D",
-              "m",
-              times(num(2), sym("R"), sinDegrees(over(sym("t"), num(2)))))
+          .gives("diameter", "D", "m", times(num(2), sym("R"), sinDegrees(over(sym("t"), num(2)))))
           .cites(Citation.derived("half the angle between the tangents has the sine D/(2R)"))
           .explainedBy(Works.ANGDIAM, "the edges seen are tangent points nearer than the centre")
           .note("level sight, or the azimuth between the edges of an upright stem")
@@ -160,12 +161,9 @@ public final class SightedDiameterFormulas {
               Nature.GEOMETRIC)
           .input("angle", "t", "deg", Domain.fromBelow(0, 180), "full angle between the edges")
           .input("face_distance", "R_f", "m", POSITIVE, FACE)
-          .gives(
-              "diameter",
-              "D",
-              "m",
-              where("s", sinDegrees(over(sym("t"), num(2))), fromFace()))
-          .cites(Citation.derived("the axis lies half a diameter behind the face, so r = s (R_f + r)"))
+          .gives("diameter", "D", "m", where("s", sinDegrees(over(sym("t"), num(2))), fromFace()))
+          .cites(
+              Citation.derived("the axis lies half a diameter behind the face, so r = s (R_f + r)"))
           .kernel2(OpticalDiameter::angleFace);
 
   /** Diameter of a tapering stem. */
@@ -185,15 +183,16 @@ public final class SightedDiameterFormulas {
               "m",
               where(
                   "y",
-                  over(
-                      times(sym("b"), sqrt(plus(squared(sym("R")), squared(sym("h"))))), num(2)),
+                  over(times(sym("b"), sqrt(plus(squared(sym("R")), squared(sym("h"))))), num(2)),
                   where(
                       "R_e",
                       times(sym("R"), minus(num(1), over(sym("h"), sym("A")))),
                       over(
                           times(num(2), sym("y")),
                           sqrt(plus(num(1), squared(over(sym("y"), sym("R_e")))))))))
-          .cites(Citation.derived("the tangent planes of a cone meet in the line from the eye to its apex"))
+          .cites(
+              Citation.derived(
+                  "the tangent planes of a cone meet in the line from the eye to its apex"))
           .explainedBy(OpticsWorks.GROS80, "abstract")
           .note("scale square to the sight and not compensated")
           .note("without taper it reads about 0.1 % high; worth doing below R_e = 5 D")
@@ -208,12 +207,15 @@ public final class SightedDiameterFormulas {
           .input("face_distance", "R_f", "m", POSITIVE, FACE)
           .input("diameter", "D", "m", NOT_NEGATIVE, "diameter where the distance was measured")
           .gives("axis_distance", "R", "m", plus(sym("R_f"), over(sym("D"), num(2))))
-          .cites(Citation.commonPractice("half the diameter is added once, and the distance kept for all heights of an upright stem"))
+          .cites(
+              Citation.commonPractice(
+                  "half the diameter is added once, and the distance kept for all heights of an upright stem"))
           .kernel2(OpticalDiameter::axisFromFace);
 
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(FACE_DISTANCE,
+      List.of(
+          FACE_DISTANCE,
           FACE_ELEVATED,
           SLOPE_DISTANCE,
           LEANING,

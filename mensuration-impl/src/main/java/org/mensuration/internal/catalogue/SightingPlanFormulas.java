@@ -97,16 +97,14 @@ public final class SightingPlanFormulas {
           .input("multiplier", "K", "1", POSITIVE, "constant of the instrument, often 100")
           .input("intercept", "i", "m", POSITIVE, "length of rod between the hairs")
           .input("elevation", "e", "deg", ELEVATION, "elevation of the sight")
-          .gives(
-              "distance", "d", "m", times(sym("K"), sym("i"), squared(cosDegrees(sym("e")))))
+          .gives("distance", "d", "m", times(sym("K"), sym("i"), squared(cosDegrees(sym("e")))))
           .definedBy(OpticsWorks.STADIA_T, "p. 48 (screen 50)")
           .note("two cosines, where a width across the sight takes one")
           .kernel3(OpticalRatio::distanceFromRod);
 
   /** Length of the line of sight. */
   public static final BoundFormula ALONG_SIGHT =
-      Definition.of(
-              "optics/line-of-sight", "Length of the line of sight", Nature.GEOMETRIC)
+      Definition.of("optics/line-of-sight", "Length of the line of sight", Nature.GEOMETRIC)
           .input("distance", "R", "m", POSITIVE, "horizontal distance")
           .input("elevation", "e", "deg", ELEVATION, "elevation of the sight")
           .gives("slope_distance", "S", "m", over(sym("R"), cosDegrees(sym("e"))))
@@ -129,9 +127,7 @@ public final class SightingPlanFormulas {
               "m",
               over(
                   sym("D"),
-                  times(
-                      num(2),
-                      fn(SIN, fn(ATAN, over(times(sym("n"), sym("u")), num(2)))))))
+                  times(num(2), fn(SIN, fn(ATAN, over(times(sym("n"), sym("u")), num(2)))))))
           .cites(Citation.derived("inverse of optics/sighted-ratio"))
           .kernel3(SightingPlan::workingDistance);
 
@@ -145,8 +141,14 @@ public final class SightingPlanFormulas {
           .input("ratio", "u", "1", POSITIVE, "ratio of a division")
           .input("reading_error", "s_n", "1", POSITIVE, "standard error of a reading in divisions")
           .input("distance_error", "s_R", "m", NOT_NEGATIVE, "standard error of the distance")
-          .gives("distance", "R", "m", sqrt(over(times(sym("D"), sym("s_R")), times(sym("u"), sym("s_n")))))
-          .cites(Citation.derived("least or limit of s² = (u s_n R)² + (D s_R/R)², second order in D/R"))
+          .gives(
+              "distance",
+              "R",
+              "m",
+              sqrt(over(times(sym("D"), sym("s_R")), times(sym("u"), sym("s_n")))))
+          .cites(
+              Citation.derived(
+                  "least or limit of s² = (u s_n R)² + (D s_R/R)², second order in D/R"))
           .kernel4(SightingPlan::bestDistance);
 
   /** Least error of a diameter. */
@@ -160,7 +162,9 @@ public final class SightingPlanFormulas {
           .input("reading_error", "s_n", "1", POSITIVE, "standard error of a reading in divisions")
           .input("distance_error", "s_R", "m", NOT_NEGATIVE, "standard error of the distance")
           .gives("error", "s", "m", sqrt(times(num(2), sym("u"), sym("s_n"), sym("D"), sym("s_R"))))
-          .cites(Citation.derived("least or limit of s² = (u s_n R)² + (D s_R/R)², second order in D/R"))
+          .cites(
+              Citation.derived(
+                  "least or limit of s² = (u s_n R)² + (D s_R/R)², second order in D/R"))
           .kernel4(SightingPlan::leastError);
 
   /** Longest distance within a limit. */
@@ -174,24 +178,27 @@ public final class SightingPlanFormulas {
           .input("reading_error", "s_n", "1", POSITIVE, "standard error of a reading in divisions")
           .input("distance_error", "s_R", "m", NOT_NEGATIVE, "standard error of the distance")
           .input("limit", "L", "m", POSITIVE, "standard error that is allowed")
-          .gives("distance", "R", "m", where(
+          .gives(
+              "distance",
+              "R",
+              "m",
+              where(
                   "q",
                   sqrt(
                       minus(
                           squared(squared(sym("L"))),
                           times(
-                              num(4),
-                              squared(times(sym("u"), sym("s_n"), sym("D"), sym("s_R")))))),
+                              num(4), squared(times(sym("u"), sym("s_n"), sym("D"), sym("s_R")))))),
                   sqrt(
                       over(
                           plus(squared(sym("L")), sym("q")),
                           times(num(2), squared(times(sym("u"), sym("s_n"))))))))
-          .cites(Citation.derived("least or limit of s² = (u s_n R)² + (D s_R/R)², second order in D/R"))
+          .cites(
+              Citation.derived(
+                  "least or limit of s² = (u s_n R)² + (D s_R/R)², second order in D/R"))
           .note("no distance keeps a limit below optics/least-error")
           .kernelOfArrays(
-              x ->
-                  SightingPlan.longestDistance(
-                      x[0][0], x[1][0], x[2][0], x[3][0], x[4][0]));
+              x -> SightingPlan.longestDistance(x[0][0], x[1][0], x[2][0], x[3][0], x[4][0]));
 
   /** Shortest distance within a limit. */
   public static final BoundFormula SHORTEST_DISTANCE =
@@ -204,24 +211,27 @@ public final class SightingPlanFormulas {
           .input("reading_error", "s_n", "1", POSITIVE, "standard error of a reading in divisions")
           .input("distance_error", "s_R", "m", NOT_NEGATIVE, "standard error of the distance")
           .input("limit", "L", "m", POSITIVE, "standard error that is allowed")
-          .gives("distance", "R", "m", where(
+          .gives(
+              "distance",
+              "R",
+              "m",
+              where(
                   "q",
                   sqrt(
                       minus(
                           squared(squared(sym("L"))),
                           times(
-                              num(4),
-                              squared(times(sym("u"), sym("s_n"), sym("D"), sym("s_R")))))),
+                              num(4), squared(times(sym("u"), sym("s_n"), sym("D"), sym("s_R")))))),
                   sqrt(
                       over(
                           times(num(2), squared(times(sym("D"), sym("s_R")))),
                           plus(squared(sym("L")), sym("q"))))))
-          .cites(Citation.derived("least or limit of s² = (u s_n R)² + (D s_R/R)², second order in D/R"))
+          .cites(
+              Citation.derived(
+                  "least or limit of s² = (u s_n R)² + (D s_R/R)², second order in D/R"))
           .note("no distance keeps a limit below optics/least-error")
           .kernelOfArrays(
-              x ->
-                  SightingPlan.shortestDistance(
-                      x[0][0], x[1][0], x[2][0], x[3][0], x[4][0]));
+              x -> SightingPlan.shortestDistance(x[0][0], x[1][0], x[2][0], x[3][0], x[4][0]));
 
   /** Error of a diameter. */
   public static final BoundFormula STANDARD_ERROR =
@@ -231,7 +241,8 @@ public final class SightingPlanFormulas {
               Nature.STATISTICAL)
           .input("divisions", "n", "1", NOT_NEGATIVE, "divisions read")
           .input("ratio", "u", "1", POSITIVE, "ratio of a division")
-          .input("reading_error", "s_n", "1", NOT_NEGATIVE, "standard error of a reading in divisions")
+          .input(
+              "reading_error", "s_n", "1", NOT_NEGATIVE, "standard error of a reading in divisions")
           .input("axis_distance", "R", "m", POSITIVE, "distance to the axis")
           .input("distance_error", "s_R", "m", NOT_NEGATIVE, "standard error of the distance")
           .gives(
@@ -259,7 +270,8 @@ public final class SightingPlanFormulas {
 
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(WIDTH,
+      List.of(
+          WIDTH,
           WIDTH_OF_ANGLE,
           FROM_THOUSANDTHS,
           FROM_BAR,

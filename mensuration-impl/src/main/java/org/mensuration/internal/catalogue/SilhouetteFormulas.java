@@ -50,13 +50,18 @@ public final class SilhouetteFormulas {
 
   /** Ratio sighted at an elevation. */
   public static final BoundFormula SIGHTED_RATIO_ELEVATED =
-      Definition.of("optics/sighted-ratio-elevated", "Ratio sighted on a stem at an elevation", Nature.GEOMETRIC)
+      Definition.of(
+              "optics/sighted-ratio-elevated",
+              "Ratio sighted on a stem at an elevation",
+              Nature.GEOMETRIC)
           .input("diameter", "D", "m", POSITIVE, "diameter of the stem")
           .input("axis_distance", "R", "m", POSITIVE, "horizontal distance to the stem axis")
           .input("elevation", "e", "deg", ELEVATION, "elevation of the sight")
           .relation("diameter", LESS, 2, "axis_distance", OUTSIDE)
           .gives("ratio", "b'", "1", times(num(2), cosDegrees(sym("e")), fn(TAN, halfAngle())))
-          .cites(Citation.derived("tangent planes of an upright cylinder are upright; the scale stands square to the sight"))
+          .cites(
+              Citation.derived(
+                  "tangent planes of an upright cylinder are upright; the scale stands square to the sight"))
           .kernel3(Silhouette::ratioElevated);
 
   /** Ratio sighted of a leaning stem. */
@@ -82,7 +87,9 @@ public final class SilhouetteFormulas {
                       num(2),
                       cosDegrees(plus(sym("e"), sym("l"))),
                       fn(TAN, fn(ASIN, over(sym("D"), times(num(2), sym("p"))))))))
-          .cites(Citation.derived("the section square to the axis is seen from the distance p to the axis line"))
+          .cites(
+              Citation.derived(
+                  "the section square to the axis is seen from the distance p to the axis line"))
           .explainedBy(OpticsWorks.GROS80, "abstract")
           .note("scale square to the sight; the eye must lie outside the stem, D < 2p")
           .kernel4(Silhouette::ratioLeaning);
@@ -108,14 +115,17 @@ public final class SilhouetteFormulas {
                   over(
                       sym("D"),
                       sqrt(minus(num(1), squared(over(sym("D"), times(num(2), sym("R_e")))))))))
-          .cites(Citation.derived("the tangent planes of a cone meet in the line from the eye to its apex"))
+          .cites(
+              Citation.derived(
+                  "the tangent planes of a cone meet in the line from the eye to its apex"))
           .explainedBy(OpticsWorks.GROS80, "abstract")
           .note("upright cone; the eye must lie outside it, D < 2 R_e")
           .kernel4(Silhouette::taperingWidth);
 
   /** Angle sighted. */
   public static final BoundFormula SIGHTED_ANGLE =
-      Definition.of("optics/sighted-angle", "Full angle between the edges of a stem", Nature.GEOMETRIC)
+      Definition.of(
+              "optics/sighted-angle", "Full angle between the edges of a stem", Nature.GEOMETRIC)
           .input("diameter", "D", "m", POSITIVE, "diameter of the stem")
           .input("axis_distance", "R", "m", POSITIVE, "horizontal distance to the stem axis")
           .relation("diameter", LESS, 2, "axis_distance", OUTSIDE)
@@ -126,12 +136,19 @@ public final class SilhouetteFormulas {
 
   /** Angle between the sights to the edges. */
   public static final BoundFormula SIGHTED_ANGLE_ELEVATED =
-      Definition.of("optics/sighted-angle-elevated", "Angle between the sights to the two tangent points at a height", Nature.GEOMETRIC)
+      Definition.of(
+              "optics/sighted-angle-elevated",
+              "Angle between the sights to the two tangent points at a height",
+              Nature.GEOMETRIC)
           .input("diameter", "D", "m", POSITIVE, "diameter of the stem")
           .input("axis_distance", "R", "m", POSITIVE, "horizontal distance to the stem axis")
           .input("height_above_eye", "h", "m", Domain.any(), "height of the points above the eye")
           .relation("diameter", LESS, 2, "axis_distance", OUTSIDE)
-          .gives("angle", "t", "deg", where(
+          .gives(
+              "angle",
+              "t",
+              "deg",
+              where(
                   "T",
                   sqrt(minus(squared(sym("R")), squared(over(sym("D"), num(2))))),
                   fn(
@@ -145,12 +162,15 @@ public final class SilhouetteFormulas {
                                   times(
                                       sym("R"),
                                       sqrt(plus(squared(sym("T")), squared(sym("h")))))))))))
-          .cites(Citation.derived("T is the horizontal distance to the tangent points, T D/(2R) half their chord"))
+          .cites(
+              Citation.derived(
+                  "T is the horizontal distance to the tangent points, T D/(2R) half their chord"))
           .kernel3(Silhouette::angleElevated);
 
   /** Share of the girth that is seen. */
   public static final BoundFormula VISIBLE_SHARE =
-      Definition.of("optics/visible-share", "Share of the girth visible from a station", Nature.GEOMETRIC)
+      Definition.of(
+              "optics/visible-share", "Share of the girth visible from a station", Nature.GEOMETRIC)
           .input("diameter", "D", "m", POSITIVE, "diameter of the stem")
           .input("axis_distance", "R", "m", POSITIVE, "horizontal distance to the stem axis")
           .relation("diameter", LESS, 2, "axis_distance", OUTSIDE)
@@ -170,27 +190,41 @@ public final class SilhouetteFormulas {
 
   /** Distance to the tangent points. */
   public static final BoundFormula TANGENT_DISTANCE =
-      Definition.of("optics/tangent-distance", "Distance from the eye to the tangent points", Nature.GEOMETRIC)
+      Definition.of(
+              "optics/tangent-distance",
+              "Distance from the eye to the tangent points",
+              Nature.GEOMETRIC)
           .input("diameter", "D", "m", POSITIVE, "diameter of the stem")
           .input("axis_distance", "R", "m", POSITIVE, "horizontal distance to the stem axis")
           .relation("diameter", LESS, 2, "axis_distance", OUTSIDE)
-          .gives("distance", "T", "m", sqrt(minus(squared(sym("R")), squared(over(sym("D"), num(2))))))
+          .gives(
+              "distance", "T", "m", sqrt(minus(squared(sym("R")), squared(over(sym("D"), num(2))))))
           .cites(Citation.derived("a tangent stands square on the radius"))
           .kernel2(Silhouette::tangentDistance);
 
   /** Distance to the chord. */
   public static final BoundFormula CHORD_DISTANCE =
-      Definition.of("optics/chord-distance", "Distance from the eye to the chord between the tangent points", Nature.GEOMETRIC)
+      Definition.of(
+              "optics/chord-distance",
+              "Distance from the eye to the chord between the tangent points",
+              Nature.GEOMETRIC)
           .input("diameter", "D", "m", POSITIVE, "diameter of the stem")
           .input("axis_distance", "R", "m", POSITIVE, "horizontal distance to the stem axis")
           .relation("diameter", LESS, 2, "axis_distance", OUTSIDE)
-          .gives("distance", "q", "m", minus(sym("R"), over(squared(over(sym("D"), num(2))), sym("R"))))
+          .gives(
+              "distance",
+              "q",
+              "m",
+              minus(sym("R"), over(squared(over(sym("D"), num(2))), sym("R"))))
           .cites(Citation.derived("the chord cuts the line to the axis at r²/R before the axis"))
           .kernel2(Silhouette::chordDistance);
 
   /** Width seen. */
   public static final BoundFormula APPARENT_WIDTH =
-      Definition.of("optics/apparent-width", "Width that a stem seems to have at its axis", Nature.GEOMETRIC)
+      Definition.of(
+              "optics/apparent-width",
+              "Width that a stem seems to have at its axis",
+              Nature.GEOMETRIC)
           .input("diameter", "D", "m", POSITIVE, "diameter of the stem")
           .input("axis_distance", "R", "m", POSITIVE, "horizontal distance to the stem axis")
           .relation("diameter", LESS, 2, "axis_distance", OUTSIDE)
@@ -200,22 +234,40 @@ public final class SilhouetteFormulas {
 
   /** Error of the proportional rule, to the axis. */
   public static final BoundFormula ERROR_AT_AXIS =
-      Definition.of("optics/proportional-error-axis", "Relative error of ratio times distance to the axis", Nature.GEOMETRIC)
+      Definition.of(
+              "optics/proportional-error-axis",
+              "Relative error of ratio times distance to the axis",
+              Nature.GEOMETRIC)
           .input("diameter", "D", "m", POSITIVE, "diameter of the stem")
           .input("axis_distance", "R", "m", POSITIVE, "horizontal distance to the stem axis")
           .relation("diameter", LESS, 2, "axis_distance", OUTSIDE)
-          .gives("error", "E", "1", minus(over(num(1), sqrt(minus(num(1), squared(over(sym("D"), times(num(2), sym("R"))))))), num(1)))
+          .gives(
+              "error",
+              "E",
+              "1",
+              minus(
+                  over(
+                      num(1),
+                      sqrt(minus(num(1), squared(over(sym("D"), times(num(2), sym("R"))))))),
+                  num(1)))
           .cites(Citation.derived("half the angle between the tangents has the sine D/(2R)"))
           .note("0.02 % at a ratio of 0.04, 0.13 % at 0.1")
           .kernel2(Silhouette::errorAtAxis);
 
   /** Error of the proportional rule, to the face. */
   public static final BoundFormula ERROR_AT_FACE =
-      Definition.of("optics/proportional-error-face", "Relative error of ratio times distance to the near face", Nature.GEOMETRIC)
+      Definition.of(
+              "optics/proportional-error-face",
+              "Relative error of ratio times distance to the near face",
+              Nature.GEOMETRIC)
           .input("diameter", "D", "m", POSITIVE, "diameter of the stem")
           .input("axis_distance", "R", "m", POSITIVE, "horizontal distance to the stem axis")
           .relation("diameter", LESS, 2, "axis_distance", OUTSIDE)
-          .gives("error", "E", "1", where(
+          .gives(
+              "error",
+              "E",
+              "1",
+              where(
                   "s",
                   over(sym("D"), times(num(2), sym("R"))),
                   minus(
@@ -227,7 +279,8 @@ public final class SilhouetteFormulas {
 
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(SIGHTED_RATIO,
+      List.of(
+          SIGHTED_RATIO,
           SIGHTED_RATIO_ELEVATED,
           SIGHTED_RATIO_LEANING,
           TAPERING_WIDTH,

@@ -37,8 +37,8 @@ public final class EllipseGirth {
 
   /**
    * Girth over π times the mean of the axes, minus 1. With the means a and g and their half
-   * differences c, the girth is π (a₁² - Σ 2ⁿ⁻¹ cₙ²)/M over n from 2, where M = a₁ - Σ cₙ; taking
-   * π a₁ off term by term leaves no digits to cancel.
+   * differences c, the girth is π (a₁² - Σ 2ⁿ⁻¹ cₙ²)/M over n from 2, where M = a₁ - Σ cₙ; taking π
+   * a₁ off term by term leaves no digits to cancel.
    */
   private static double beyondMean(double axisRatio) {
     double first = 0.5 * (1 + axisRatio);
