@@ -9,7 +9,9 @@ public enum Comparison {
   /** Greater than. */
   GREATER(">"),
   /** Greater than or equal to. */
-  AT_LEAST("≥");
+  AT_LEAST("≥"),
+  /** Equal to, as for a cell of a table. */
+  EQUAL("=");
 
   private final String sign;
 
@@ -39,6 +41,7 @@ public enum Comparison {
       case AT_MOST -> left <= right;
       case GREATER -> left > right;
       case AT_LEAST -> left >= right;
+      case EQUAL -> left == right;
     };
   }
 
@@ -58,6 +61,6 @@ public enum Comparison {
    * @return true for {@link #AT_MOST} and {@link #AT_LEAST}
    */
   public boolean allowsEqual() {
-    return this == AT_MOST || this == AT_LEAST;
+    return this == AT_MOST || this == AT_LEAST || this == EQUAL;
   }
 }

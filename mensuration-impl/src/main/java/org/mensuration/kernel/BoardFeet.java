@@ -158,6 +158,68 @@ public final class BoardFeet {
     return polynomial(1, 0, 0, 256, diameterIn, lengthFt);
   }
 
+  /**
+   * International 1/4-inch in continuous form: the polynomial that the sum over four-foot sections
+   * makes of diameter and length, taken at any length.
+   *
+   * @param smallIn small-end diameter in inches
+   * @param lengthFt length in feet
+   * @return board feet by the continuous form, unrounded
+   */
+  public static double internationalQuarterContinuous(double smallIn, double lengthFt) {
+    double ofDiameter = (0.04976191 * smallIn - 0.1854762) * smallIn + 0.04222222;
+    double ofLength = 0.0002591767 * lengthFt + 0.006220239 * smallIn - 0.01159226;
+    return (ofDiameter + ofLength * lengthFt) * lengthFt;
+  }
+
+  /**
+   * Doyle up to 28 inches and the Scribner formula above.
+   *
+   * @param smallIn small-end diameter in whole inches
+   * @param lengthFt length in feet
+   * @return board feet by Doyle-Scribner
+   */
+  public static double doyleScribner(double smallIn, double lengthFt) {
+    return smallIn <= 28 ? doyle(smallIn, lengthFt) : scribnerFormula(smallIn, lengthFt);
+  }
+
+  /**
+   * Vermont by sections: each section by {@link #vermont} with its own small-end diameter.
+   *
+   * @param smallIn small-end diameter of each section in inches
+   * @param lengthFt length of each section in feet; as many
+   * @return board feet by the Vermont rule
+   */
+  public static double vermontSections(double[] smallIn, double[] lengthFt) {
+    double sum = 0;
+    for (int i = 0; i < smallIn.length; i++) {
+      sum += vermont(smallIn[i], lengthFt[i]);
+    }
+    return sum;
+  }
+
+  /**
+   * Blodgett in board feet by the diameter of the middle: 115 units to the thousand.
+   *
+   * @param middleIn diameter half way between the ends in inches
+   * @param lengthFt length in feet
+   * @return board feet by Blodgett
+   */
+  public static double blodgettMiddle(double middleIn, double lengthFt) {
+    return blodgett(middleIn, lengthFt) * 1000 / 115;
+  }
+
+  /**
+   * Blodgett in board feet by the diameter of the small end: 106 units to the thousand.
+   *
+   * @param smallIn small-end diameter in inches
+   * @param lengthFt length in feet
+   * @return board feet by Blodgett
+   */
+  public static double blodgettSmallEnd(double smallIn, double lengthFt) {
+    return blodgett(smallIn, lengthFt) * 1000 / 106;
+  }
+
   /** One section by the 1/8-inch rule; factored, as the two terms nearly cancel in thin logs. */
   private static double section(double smallIn) {
     return smallIn * (0.22 * smallIn - 0.71);

@@ -6,6 +6,7 @@ import static org.mensuration.formula.Equations.minus;
 import static org.mensuration.formula.Equations.num;
 import static org.mensuration.formula.Equations.over;
 import static org.mensuration.formula.Equations.plus;
+import static org.mensuration.formula.Equations.pow;
 import static org.mensuration.formula.Equations.ratio;
 import static org.mensuration.formula.Equations.squared;
 import static org.mensuration.formula.Equations.sym;
@@ -13,13 +14,17 @@ import static org.mensuration.formula.Equations.times;
 import static org.mensuration.formula.Equations.where;
 
 import java.util.List;
+import org.mensuration.formula.Comparison;
 import org.mensuration.formula.Domain;
 import org.mensuration.formula.Equation;
 import org.mensuration.formula.Nature;
 import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.internal.formula.Definition;
+import org.mensuration.internal.source.BoardWorks;
 import org.mensuration.internal.source.Works;
 import org.mensuration.kernel.BoardFeet;
+import org.mensuration.source.Citation;
+import org.mensuration.source.Role;
 
 /** Board-foot rules. Immutable and thread-safe. */
 public final class BoardFormulas {
@@ -76,17 +81,74 @@ public final class BoardFormulas {
           .note("a rest of less than four feet counts in proportion, at the butt; not rounded")
           .kernel2(BoardFeet::internationalEighth);
 
+  /** International 1/4-inch in continuous form. */
+  public static final BoundFormula INTERNATIONAL_QUARTER_CONTINUOUS =
+      Definition.of(
+              "board/international-quarter-continuous",
+              "International 1/4-inch in continuous form",
+              Nature.CONVENTION)
+          .input("small_diameter", "D", "in", Domain.atLeast(3.49), DIAMETER)
+          .input("length", "L", "ft", Domain.above(0), "length of the log")
+          .gives(
+              "scale",
+              "V",
+              "bf",
+              plus(
+                  times(num("0.04976191"), sym("L"), squared(sym("D"))),
+                  times(num("0.006220239"), squared(sym("L")), sym("D")),
+                  new Equation.Negative(times(num("0.1854762"), sym("L"), sym("D"))),
+                  times(num("0.0002591767"), pow(sym("L"), num(3))),
+                  new Equation.Negative(times(num("0.01159226"), squared(sym("L")))),
+                  times(num("0.04222222"), sym("L"))))
+          .cites(
+              Citation.fromMemory(
+                  Role.DEFINES, BoardWorks.GROSENBAUGH1952, "continuous International formula"))
+          .note(
+              "equals the sum of sections, to the digits printed, at multiples of 4 ft only; not"
+                  + " the printed table at 6, 10 and 14 ft")
+          .note("a short log thinner than 3.49 in would count negative, so the rule refuses")
+          .kernel2(BoardFeet::internationalQuarterContinuous);
+
+  /** Doyle-Scribner. */
+  public static final BoundFormula DOYLE_SCRIBNER =
+      Definition.of("board/doyle-scribner", "Doyle-Scribner", Nature.CONVENTION)
+          .input("small_diameter", "D", "in", Domain.wholeFrom(4), DIAMETER + ", whole inches")
+          .input("length", "L", "ft", Domain.above(0), "length of the log")
+          .gives(
+              "scale",
+              "V",
+              "bf",
+              new Equation.Cases(
+                  List.of(
+                      new Equation.Branch(
+                          new Equation.Condition(sym("D"), Comparison.AT_MOST, num(28)),
+                          DOYLE.equation())),
+                  PolynomialBoardFormulas.SCRIBNER_FORMULA.equation()))
+          .definedBy(BoardWorks.GLOSS_LOGRULE, "third definition")
+          .note("Doyle up to 28 in, the Scribner formula above; the formula is from memory")
+          .note(
+              "the two cross at 24.7 in, so just above 28 in a fraction of an inch would scale"
+                  + " lower than 28 in; therefore whole inches only")
+          .kernel2(BoardFeet::doyleScribner);
+
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(DOYLE, INTERNATIONAL_QUARTER, INTERNATIONAL_EIGHTH);
+      List.of(
+          DOYLE,
+          INTERNATIONAL_QUARTER,
+          INTERNATIONAL_EIGHTH,
+          INTERNATIONAL_QUARTER_CONTINUOUS,
+          DOYLE_SCRIBNER);
 
   private BoardFormulas() {}
 
-  private static Equation international() {
+  /** The quarter-inch rule by sections. */
+  static Equation international() {
     return times(ratio(19, 21), sections());
   }
 
-  private static Equation sections() {
+  /** The eighth-inch rule by sections, as the statutes print it. */
+  static Equation sections() {
     Equation diameter = plus(sym("D"), over(minus(sym("i"), num(1)), num(2)));
     Equation rest = plus(sym("D"), over(sym("n"), num(2)));
     return where(

@@ -7,6 +7,7 @@ import static org.mensuration.formula.Equations.pi;
 import static org.mensuration.formula.Equations.plus;
 import static org.mensuration.formula.Equations.ratio;
 import static org.mensuration.formula.Equations.squared;
+import static org.mensuration.formula.Equations.sumOver;
 import static org.mensuration.formula.Equations.sym;
 import static org.mensuration.formula.Equations.times;
 
@@ -57,7 +58,8 @@ public final class PolynomialBoardFormulas {
               "scale", "V", "bf", times(over(squared(sym("D")), num(2)), over(sym("L"), num(12))))
           .cites(Citation.published(Role.DEFINES, Works.VT2693, "whole section"))
           .note(
-              "half the square for twelve feet, in proportion when shorter; the statute scales longer logs in twelve-foot sections, each with its own measured diameter")
+              "half the square for twelve feet, in proportion when shorter; the statute scales"
+                  + " longer logs in twelve-foot sections, each with its own measured diameter")
           .kernel2(BoardFeet::vermont);
 
   /** Roy rule. */
@@ -136,16 +138,79 @@ public final class PolynomialBoardFormulas {
       Definition.of("board/blodgett", "Blodgett rule", Nature.CONVENTION)
           .input("diameter", "D", "in", Domain.above(0), "diameter inside bark")
           .input("length", "L", "ft", Domain.above(0), "length of the log")
-          .gives("blodgett_feet", "U", "1", times(squared(over(sym("D"), num(16))), sym("L")))
+          .gives("blodgett_feet", "U", "1", units())
           .definedBy(Works.AMERICANA_WM, "page 6 of the web copy")
           .note("one unit is a piece 16 in across and 1 ft long")
           .kernel2(BoardFeet::blodgett);
 
+  /** Blodgett in board feet by the middle. */
+  public static final BoundFormula BLODGETT_MIDDLE =
+      Definition.of(
+              "board/blodgett-middle",
+              "Blodgett rule in board feet by the middle diameter",
+              Nature.CONVENTION)
+          .input("middle_diameter", "D", "in", Domain.above(0), "middle diameter inside bark")
+          .input("length", "L", "ft", Domain.above(0), "length of the log")
+          .gives("scale", "V", "bf", times(ratio(1000, 115), units()))
+          .definedBy(Works.AMERICANA_WM, "page 6 of the web copy")
+          .note("practice: 115 units to the thousand board feet; the law has 10 bf to the unit")
+          .kernel2(BoardFeet::blodgettMiddle);
+
+  /** Blodgett in board feet by the small end. */
+  public static final BoundFormula BLODGETT_SMALL_END =
+      Definition.of(
+              "board/blodgett-small-end",
+              "Blodgett rule in board feet by the small end",
+              Nature.CONVENTION)
+          .input("small_diameter", "D", "in", Domain.above(0), BoardFormulas.DIAMETER)
+          .input("length", "L", "ft", Domain.above(0), "length of the log")
+          .gives("scale", "V", "bf", times(ratio(1000, 106), units()))
+          .definedBy(Works.AMERICANA_WM, "page 6 of the web copy")
+          .note("practice: 106 units to the thousand board feet; the law has 10 bf to the unit")
+          .kernel2(BoardFeet::blodgettSmallEnd);
+
+  /** Vermont by measured sections. */
+  public static final BoundFormula VERMONT_SECTIONS =
+      Definition.of("board/vermont-sections", "Vermont rule by sections", Nature.CONVENTION)
+          .list(
+              "small_diameter",
+              "D",
+              "in",
+              Domain.above(0),
+              "small-end diameter of each section inside bark, from the small end of the log")
+          .list("length", "L", "ft", Domain.aboveUpTo(0, 12), "length of each section")
+          .gives(
+              "scale",
+              "V",
+              "bf",
+              sumOver(times(over(squared(sym("D")), num(2)), over(sym("L"), num(12))), "D", "L"))
+          .definedBy(Works.VT2693, "whole section")
+          .note("sections of 12 ft from the small end, the rest at the butt in proportion")
+          .note(
+              "the statute takes diameters to the nearest inch and leaves an exact half open; a"
+                  + " scaling convention does that rounding")
+          .kernelOfArrays(x -> BoardFeet.vermontSections(x[0], x[1]));
+
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(SCRIBNER_FORMULA, VERMONT, ROY, ONTARIO, BRITISH_COLUMBIA, KNOUF, ROPP, BLODGETT);
+      List.of(
+          SCRIBNER_FORMULA,
+          VERMONT,
+          VERMONT_SECTIONS,
+          ROY,
+          ONTARIO,
+          BRITISH_COLUMBIA,
+          KNOUF,
+          ROPP,
+          BLODGETT,
+          BLODGETT_MIDDLE,
+          BLODGETT_SMALL_END);
 
   private PolynomialBoardFormulas() {}
+
+  private static Equation units() {
+    return times(squared(over(sym("D"), num(16))), sym("L"));
+  }
 
   private static Definition rule(String id, String title, Nature nature, Domain diameter) {
     return Definition.of(id, title, nature)
