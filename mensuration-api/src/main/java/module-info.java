@@ -12,6 +12,7 @@ module org.mensuration.api {
   exports org.mensuration.log;
   exports org.mensuration.optics;
   exports org.mensuration.quantity;
+  exports org.mensuration.scaling;
   exports org.mensuration.source;
   exports org.mensuration.stand;
 }

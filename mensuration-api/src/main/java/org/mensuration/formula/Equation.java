@@ -2,7 +2,9 @@ package org.mensuration.formula;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The right side of an equation as a small tree, built as the source prints it. All kinds of node
@@ -146,6 +148,36 @@ public sealed interface Equation {
      */
     public Cases {
       branches = List.copyOf(branches);
+    }
+
+    /**
+     * The case that inputs fall in, if the conditions compare inputs with each other or with
+     * numbers.
+     *
+     * @param inputs values by their symbols
+     * @return the value of that case; empty if a condition holds something else
+     */
+    public Optional<Equation> chosen(Map<String, Double> inputs) {
+      for (Branch branch : branches) {
+        Optional<Double> left = plain(branch.when().left(), inputs);
+        Optional<Double> right = plain(branch.when().right(), inputs);
+        if (!left.isPresent() || !right.isPresent()) {
+          return Optional.empty();
+        }
+        if (branch.when().comparison().holds(left.get(), right.get())) {
+          return Optional.of(branch.then());
+        }
+      }
+      return Optional.of(otherwise);
+    }
+
+    private static Optional<Double> plain(Equation side, Map<String, Double> inputs) {
+      if (side instanceof Printed printed) {
+        return Optional.of(printed.value().doubleValue());
+      }
+      return side instanceof Symbol symbol
+          ? Optional.ofNullable(inputs.get(symbol.name()))
+          : Optional.empty();
     }
   }
 

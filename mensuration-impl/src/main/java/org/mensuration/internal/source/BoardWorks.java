@@ -176,5 +176,15 @@ public final class BoardWorks {
           "glossary collection",
           "http://metaglossary.com/define/log+rule");
 
+  /** Question set by Gene Wengert, 2002. */
+  public static final Source WOODWEB_OVERRUN2002 =
+      new Source(
+          "woodweb_overrun2002",
+          "several; question set by Gene Wengert",
+          "2002",
+          "Log scale and overrun",
+          "trade-journal question thread",
+          "https://woodweb.com/knowledge_base/Log_scale_and_overrun.html");
+
   private BoardWorks() {}
 }

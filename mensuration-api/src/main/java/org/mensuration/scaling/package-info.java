@@ -1,0 +1,4 @@
+/**
+ * Scaling as it is done in practice: classes, trim, long logs, defects, and every rounding shown.
+ */
+package org.mensuration.scaling;

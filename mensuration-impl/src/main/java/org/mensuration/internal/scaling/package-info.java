@@ -1,0 +1,2 @@
+/** Scaling under a convention, and the conventions that are published. */
+package org.mensuration.internal.scaling;
