@@ -1,8 +1,7 @@
 package org.mensuration;
 
-import org.mensuration.internal.catalogue.BoardFormulas;
 import org.mensuration.internal.catalogue.LogFormulas;
-import org.mensuration.internal.log.BoardRule;
+import org.mensuration.internal.log.BoardRules;
 import org.mensuration.internal.log.MeasuredRule;
 import org.mensuration.internal.log.Place;
 import org.mensuration.internal.log.Totals;
@@ -40,10 +39,6 @@ public final class LogRules {
   private static final SolidRule SMALL_END_CYLINDER =
       MeasuredRule.of(LogFormulas.SMALL_END_CYLINDER, Place.SMALL);
   private static final SolidRule SORENSON = MeasuredRule.of(LogFormulas.SORENSON, Place.SMALL);
-
-  private static final ScaleRule DOYLE = new BoardRule(BoardFormulas.DOYLE);
-  private static final ScaleRule INTERNATIONAL_QUARTER =
-      new BoardRule(BoardFormulas.INTERNATIONAL_QUARTER);
 
   private LogRules() {}
 
@@ -187,21 +182,118 @@ public final class LogRules {
     return Totals.of(rule, sections, tip);
   }
 
-  /**
-   * Doyle ({@code board/doyle}), unrounded.
-   *
-   * @return the rule; needs the small-end diameter, refuses it below 4 in
-   */
+  /** {@return Doyle ({@code board/doyle}), unrounded; refuses a small end below 4 in} */
   public static ScaleRule doyle() {
-    return DOYLE;
+    return BoardRules.DOYLE;
   }
 
   /**
-   * International 1/4-inch by four-foot sections ({@code board/international-quarter}), unrounded.
-   *
-   * @return the rule; needs the small-end diameter, refuses it below 3.23 in
+   * {@return Scribner in its regression form ({@code board/scribner-formula}), unrounded; not the
+   * table}
+   */
+  public static ScaleRule scribnerFormula() {
+    return BoardRules.SCRIBNER_FORMULA;
+  }
+
+  /**
+   * {@return Doyle up to 28 in and the Scribner formula above ({@code board/doyle-scribner}); whole
+   * inches only}
+   */
+  public static ScaleRule doyleScribner() {
+    return BoardRules.DOYLE_SCRIBNER;
+  }
+
+  /**
+   * {@return International 1/4-inch by four-foot sections ({@code board/international-quarter}),
+   * unrounded; refuses a small end below 3.23 in}
    */
   public static ScaleRule internationalQuarter() {
-    return INTERNATIONAL_QUARTER;
+    return BoardRules.INTERNATIONAL_QUARTER;
+  }
+
+  /**
+   * {@return International 1/4-inch as a polynomial of any length ({@code
+   * board/international-quarter-continuous}), unrounded; refuses a small end below 3.49 in}
+   */
+  public static ScaleRule internationalQuarterContinuous() {
+    return BoardRules.INTERNATIONAL_QUARTER_CONTINUOUS;
+  }
+
+  /**
+   * {@return International 1/8-inch by four-foot sections ({@code board/international-eighth}),
+   * unrounded; refuses a small end below 3.23 in}
+   */
+  public static ScaleRule internationalEighth() {
+    return BoardRules.INTERNATIONAL_EIGHTH;
+  }
+
+  /**
+   * {@return Vermont, half the square of the small end for twelve feet, without taper ({@code
+   * board/vermont})}
+   */
+  public static ScaleRule vermont() {
+    return BoardRules.VERMONT;
+  }
+
+  /**
+   * {@return Vermont by sections of twelve feet from the small end ({@code
+   * board/vermont-sections}); a log over 12 ft needs its large end, the cuts lie on a straight line
+   * between the ends}
+   */
+  public static ScaleRule vermontSections() {
+    return BoardRules.VERMONT_SECTIONS;
+  }
+
+  /**
+   * {@return Blodgett in its own units of 16 in by 1 ft ({@code board/blodgett}); needs the middle}
+   */
+  public static ScaleRule blodgett() {
+    return BoardRules.BLODGETT;
+  }
+
+  /**
+   * {@return Blodgett in board feet, 115 units to the thousand ({@code board/blodgett-middle});
+   * needs the middle}
+   */
+  public static ScaleRule blodgettMiddle() {
+    return BoardRules.BLODGETT_MIDDLE;
+  }
+
+  /**
+   * {@return Blodgett in board feet, 106 units to the thousand ({@code board/blodgett-small-end})}
+   */
+  public static ScaleRule blodgettSmallEnd() {
+    return BoardRules.BLODGETT_SMALL_END;
+  }
+
+  /** {@return Roy ({@code board/roy}), from memory; refuses a small end below 1 in} */
+  public static ScaleRule roy() {
+    return BoardRules.ROY;
+  }
+
+  /** {@return Ontario ({@code board/ontario}), from memory; refuses a small end below 2.19 in} */
+  public static ScaleRule ontario() {
+    return BoardRules.ONTARIO;
+  }
+
+  /**
+   * {@return British Columbia in board feet ({@code board/british-columbia}), from memory; refuses
+   * a small end below 1.5 in}
+   */
+  public static ScaleRule britishColumbia() {
+    return BoardRules.BRITISH_COLUMBIA;
+  }
+
+  /**
+   * {@return Knouf, a rule of thumb for Scribner ({@code board/knouf}); refuses a small end below 3
+   * in}
+   */
+  public static ScaleRule knouf() {
+    return BoardRules.KNOUF;
+  }
+
+  /** {@return Ropp, a rule of thumb ({@code board/ropp}); refuses a small end below 7.75 in} */
+  public static ScaleRule ropp() {
+    return BoardRules.ROPP;
   }
 }
