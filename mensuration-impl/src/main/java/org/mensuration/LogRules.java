@@ -296,4 +296,20 @@ public final class LogRules {
   public static ScaleRule ropp() {
     return BoardRules.ROPP;
   }
+
+  /**
+   * {@return Scribner Decimal C as printed ({@code board/scribner-decimal-c}): whole inches from 6
+   * to 20, whole feet from 6 to 16; a cell that is not held is refused}
+   */
+  public static ScaleRule scribnerDecimalC() {
+    return BoardRules.SCRIBNER_DECIMAL_C;
+  }
+
+  /**
+   * {@return International 1/4-inch as printed to the nearest five ({@code
+   * board/international-quarter-table}): whole inches from 6 to 26, even feet from 6 to 16}
+   */
+  public static ScaleRule internationalQuarterTable() {
+    return BoardRules.INTERNATIONAL_QUARTER_TABLE;
+  }
 }

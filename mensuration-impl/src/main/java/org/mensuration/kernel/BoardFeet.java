@@ -220,6 +220,17 @@ public final class BoardFeet {
     return blodgett(smallIn, lengthFt) * 1000 / 106;
   }
 
+  /**
+   * To the nearest step of a printed table, a half up.
+   *
+   * @param boardFeet the amount
+   * @param step step of the table, such as 5 or 10
+   * @return the amount as printed
+   */
+  public static double nearest(double boardFeet, double step) {
+    return Math.floor(boardFeet / step + 0.5) * step;
+  }
+
   /** One section by the 1/8-inch rule; factored, as the two terms nearly cancel in thin logs. */
   private static double section(double smallIn) {
     return smallIn * (0.22 * smallIn - 0.71);

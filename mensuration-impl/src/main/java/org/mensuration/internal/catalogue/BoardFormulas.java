@@ -75,7 +75,7 @@ public final class BoardFormulas {
               Nature.CONVENTION)
           .input("small_diameter", "D", "in", Domain.atLeast(3.23), DIAMETER)
           .input("length", "L", "ft", Domain.above(0), "length of the log")
-          .gives("scale", "V", "bf", sections())
+          .gives("scale", "V", "bf", sections(sym("L")))
           .definedBy(Works.DOF_INT14, "three entries")
           .explainedBy(Works.MI290401, "Sec. 1, coefficients of the section")
           .note("a rest of less than four feet counts in proportion, at the butt; not rounded")
@@ -142,21 +142,20 @@ public final class BoardFormulas {
 
   private BoardFormulas() {}
 
-  /** The quarter-inch rule by sections. */
-  static Equation international() {
-    return times(ratio(19, 21), sections());
+  private static Equation international() {
+    return times(ratio(19, 21), sections(sym("L")));
   }
 
   /** The eighth-inch rule by sections, as the statutes print it. */
-  static Equation sections() {
+  static Equation sections(Equation length) {
     Equation diameter = plus(sym("D"), over(minus(sym("i"), num(1)), num(2)));
     Equation rest = plus(sym("D"), over(sym("n"), num(2)));
     return where(
         "n",
-        fn(FLOOR, over(sym("L"), num(4))),
+        fn(FLOOR, over(length, num(4))),
         where(
             "r",
-            minus(over(sym("L"), num(4)), sym("n")),
+            minus(over(length, num(4)), sym("n")),
             plus(
                 new Equation.IndexSum("i", num(1), sym("n"), eighth(diameter)),
                 times(sym("r"), eighth(rest)))));

@@ -29,6 +29,7 @@ public final class Topics {
     all.addAll(LogTableFormulas.ALL);
     all.addAll(BoardFormulas.ALL);
     all.addAll(PolynomialBoardFormulas.ALL);
+    all.addAll(BoardTableFormulas.ALL);
     all.addAll(DeductionFormulas.ALL);
     all.addAll(GaugeFormulas.ALL);
     all.addAll(GaugeDeviceFormulas.ALL);

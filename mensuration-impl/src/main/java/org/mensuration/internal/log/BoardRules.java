@@ -1,6 +1,7 @@
 package org.mensuration.internal.log;
 
 import org.mensuration.internal.catalogue.BoardFormulas;
+import org.mensuration.internal.catalogue.BoardTableFormulas;
 import org.mensuration.internal.catalogue.PolynomialBoardFormulas;
 import org.mensuration.log.ScaleRule;
 
@@ -12,6 +13,14 @@ public final class BoardRules {
   /** Scribner in its regression form. */
   public static final ScaleRule SCRIBNER_FORMULA =
       BoardRule.ofSmallEnd(PolynomialBoardFormulas.SCRIBNER_FORMULA);
+
+  /** Scribner Decimal C. */
+  public static final ScaleRule SCRIBNER_DECIMAL_C =
+      BoardRule.ofSmallEnd(BoardTableFormulas.SCRIBNER_DECIMAL_C);
+
+  /** International 1/4-inch as printed. */
+  public static final ScaleRule INTERNATIONAL_QUARTER_TABLE =
+      BoardRule.ofSmallEnd(BoardTableFormulas.INTERNATIONAL_QUARTER_TABLE);
 
   /** Doyle up to 28 in, Scribner above. */
   public static final ScaleRule DOYLE_SCRIBNER = BoardRule.ofSmallEnd(BoardFormulas.DOYLE_SCRIBNER);

@@ -1,5 +1,6 @@
 package org.mensuration.validation.check;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -10,10 +11,17 @@ import org.mensuration.formula.Result;
 
 /** The procedures that a table can name. Stateless and thread-safe. */
 final class Procedures {
-  private static final List<Procedure> ALL =
-      List.of(new BasalAreaOfTrees(), new BasalAreaFromCounts());
+  private static final List<Procedure> ALL = all();
 
   private Procedures() {}
+
+  private static List<Procedure> all() {
+    List<Procedure> all = new ArrayList<>();
+    all.add(new BasalAreaOfTrees());
+    all.add(new BasalAreaFromCounts());
+    all.addAll(ScalingProcedures.ALL);
+    return List.copyOf(all);
+  }
 
   static Optional<Procedure> find(String id) {
     return ALL.stream().filter(procedure -> procedure.id().equals(id)).findFirst();

@@ -1,6 +1,8 @@
 package org.mensuration.validation.check;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
@@ -55,7 +57,7 @@ record Subject(
    * is a check. A factor looked up and then multiplied is a rule that any print can check.
    */
   private static boolean tabulated(Formula formula, String work, double[][] inputs) {
-    Optional<Equation.LookUp> table = onlyTable(formula.equation());
+    Optional<Equation.LookUp> table = onlyTable(formula.equation(), values(formula, inputs));
     if (table.isEmpty()) {
       return false;
     }
@@ -70,11 +72,23 @@ record Subject(
     return table.get().table().source(keys).map(work::equals).orElse(true);
   }
 
-  private static Optional<Equation.LookUp> onlyTable(Equation equation) {
+  /** Of cases only the one that the inputs fall in counts. */
+  private static Optional<Equation.LookUp> onlyTable(
+      Equation equation, Map<String, Double> inputs) {
     if (equation instanceof Equation.Where where) {
-      return onlyTable(where.in());
+      return onlyTable(where.in(), inputs);
+    } else if (equation instanceof Equation.Cases cases) {
+      return cases.chosen(inputs).flatMap(chosen -> onlyTable(chosen, inputs));
     }
     return equation instanceof Equation.LookUp lookUp ? Optional.of(lookUp) : Optional.empty();
+  }
+
+  private static Map<String, Double> values(Formula formula, double[][] inputs) {
+    Map<String, Double> values = new HashMap<>();
+    for (int i = 0; i < inputs.length; i++) {
+      values.put(formula.parameters().get(i).symbol(), inputs[i][0]);
+    }
+    return values;
   }
 
   private static Optional<Double> key(Formula formula, Equation key, double[][] inputs) {
