@@ -2,12 +2,14 @@ package org.mensuration;
 
 import org.mensuration.internal.catalogue.LogFormulas;
 import org.mensuration.internal.log.BoardRules;
+import org.mensuration.internal.log.Comparisons;
 import org.mensuration.internal.log.MeasuredRule;
 import org.mensuration.internal.log.Place;
 import org.mensuration.internal.log.Totals;
 import org.mensuration.log.Log;
 import org.mensuration.log.LogTotal;
 import org.mensuration.log.MeasuredVolume;
+import org.mensuration.log.RuleComparison;
 import org.mensuration.log.ScaleRule;
 import org.mensuration.log.SolidRule;
 import org.mensuration.log.Tip;
@@ -311,5 +313,16 @@ public final class LogRules {
    */
   public static ScaleRule internationalQuarterTable() {
     return BoardRules.INTERNATIONAL_QUARTER_TABLE;
+  }
+
+  /**
+   * A log by every rule of this class, one line a rule: what it gives, or why it does not apply.
+   * The figures do not add; each is that of its own rule.
+   *
+   * @param log the log as measured
+   * @return the comparison
+   */
+  public static RuleComparison compare(Log log) {
+    return Comparisons.of(log, ComparedRules.SOLIDS, ComparedRules.SCALES);
   }
 }

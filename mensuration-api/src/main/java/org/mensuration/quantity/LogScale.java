@@ -6,7 +6,9 @@ import java.util.Objects;
  * What a rule scales a log at: an amount in the rule's own unit. Immutable and thread-safe.
  *
  * <p>It is not a volume. Amounts of one rule and one bark basis add and compare; those of different
- * rules do not, and the message of the refusal names both.
+ * rules do not, and the message of the refusal names both. A basis that is not stated is a basis of
+ * its own: it adds to amounts that do not state theirs, and to neither over nor under bark, since
+ * it may be the other one.
  *
  * @param rule the rule, such as {@code Doyle}
  * @param amount the amount in the rule's unit; finite, not negative

@@ -35,4 +35,33 @@ class LogScaleTest {
     assertThatThrownBy(() -> doyle(Double.NaN)).hasMessageContaining("no scale");
     assertThatThrownBy(() -> doyle(1).minus(doyle(2))).hasMessageContaining("no scale");
   }
+
+  @Test
+  void barkBasesDoNotMixAndAreBothNamed() {
+    for (BarkBasis one : BarkBasis.values()) {
+      for (BarkBasis other : BarkBasis.values()) {
+        LogScale left = new LogScale("Doyle", 60, "bf", one);
+        LogScale right = new LogScale("Doyle", 4, "bf", other);
+        if (one == other) {
+          assertThat(left.plus(right)).isEqualTo(new LogScale("Doyle", 64, "bf", one));
+          continue;
+        }
+        assertThatThrownBy(() -> left.plus(right))
+            .hasMessage(
+                "cannot add 60.0 bf Doyle ("
+                    + one.words()
+                    + ") and 4.0 bf Doyle ("
+                    + other.words()
+                    + "): they are different scales");
+        assertThatThrownBy(() -> left.minus(right)).hasMessageContaining("cannot subtract");
+        assertThatThrownBy(() -> left.compareTo(right)).hasMessageContaining("cannot compare");
+      }
+    }
+  }
+
+  @Test
+  void unitsDoNotMix() {
+    LogScale units = new LogScale("Doyle", 1, "units", BarkBasis.UNDER);
+    assertThatThrownBy(() -> doyle(1).plus(units)).hasMessageContaining("different scales");
+  }
 }

@@ -89,7 +89,7 @@ final class SegmentPlan {
   }
 
   private void requireSizes(double small, Optional<Double> large) {
-    if (large.isPresent() && !(atMost(small, large.get()))) {
+    if (large.isPresent() && !atMost(small, large.get())) {
       throw new IllegalArgumentException(
           what("small end")
               + " is "
