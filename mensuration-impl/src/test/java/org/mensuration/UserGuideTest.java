@@ -8,7 +8,9 @@ import static org.mensuration.units.ForestUnits.CUBIC_METRE;
 import static org.mensuration.units.ForestUnits.PER_HECTARE;
 import static org.mensuration.units.ForestUnits.SQUARE_METRE_PER_HECTARE;
 import static org.mensuration.units.Measures.centimetres;
+import static org.mensuration.units.Measures.feet;
 import static org.mensuration.units.Measures.in;
+import static org.mensuration.units.Measures.inches;
 import static org.mensuration.units.Measures.metres;
 import static org.mensuration.units.Measures.squareMetresPerHectare;
 
@@ -23,8 +25,14 @@ import org.mensuration.gauge.AngleGauge;
 import org.mensuration.gauge.CountPoint;
 import org.mensuration.gauge.CountedTree;
 import org.mensuration.log.Log;
+import org.mensuration.log.RuleComparison;
 import org.mensuration.optics.OpticalScale;
+import org.mensuration.quantity.BarkBasis;
 import org.mensuration.quantity.BasalAreaPerArea;
+import org.mensuration.quantity.LogScale;
+import org.mensuration.scaling.Defect;
+import org.mensuration.scaling.LogScaler;
+import org.mensuration.scaling.ScaledLog;
 import org.mensuration.stand.Interval;
 import org.mensuration.stand.StandEstimate;
 
@@ -69,5 +77,33 @@ class UserGuideTest {
     double half = 4.302653 * Math.sqrt((148 - 196.0 / 3) / 2) / Math.sqrt(3);
     assertThat(in(interval.upper(), SQUARE_METRE_PER_HECTARE))
         .isCloseTo(14.0 / 3 + half, within(1e-5));
+  }
+
+  @Test
+  void threeRules() {
+    // begin three-rules
+    Log log = Log.of(inches(12), feet(16)).withBark(BarkBasis.UNDER);
+    LogScale doyle = LogRules.doyle().scale(log); // 64 bf
+    LogScale scribner = LogRules.scribnerDecimalC().scale(log); // 80 bf
+    LogScale international = LogRules.internationalQuarterTable().scale(log); // 95 bf
+    RuleComparison all = LogRules.compare(log); // every rule, or why it does not apply
+    LogScaler scaler = Scaling.scaler(Scaling.landowner(), LogRules.scribnerDecimalC());
+    Log measured = Log.of(inches(12.2), feet(16.5)).withBark(BarkBasis.UNDER);
+    ScaledLog scaled = scaler.scale(measured, new Defect.LengthCut(feet(4)));
+    double net = scaled.net().amount(); // 60 bf; scaled.steps() shows every rounding
+    // end three-rules
+    // The published comparison of an extension leaflet, read second-hand: 64, 80 and 95 bf.
+    assertThat(doyle.amount()).isEqualTo(64);
+    assertThat(scribner.amount()).isEqualTo(80);
+    assertThat(international.amount()).isEqualTo(95);
+    assertThat(all.scales().stream().map(line -> line.scale().amount())).contains(64.0, 80.0, 95.0);
+    assertThat(all.notApplicable().toString())
+        .contains("Newton volume (log/newton) needs the diameter of the large end");
+    assertThat(scaled.gross()).isEqualTo(scribner);
+    assertThat(net).isEqualTo(60);
+    assertThat(scaled.toString())
+        .contains("length to its class: 16.166666666666668 ft → 16.0 ft")
+        .contains("small end to its class: 12.2 in → 12.0 in")
+        .contains("segment 1: rounded by the rule: 78.4 bf → 80.0 bf");
   }
 }
