@@ -14,6 +14,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.log.Log;
@@ -69,6 +70,7 @@ class BoardRulesTest {
   }
 
   @Test
+  @Tag("catalogue")
   void everyWholeInchAndFootGivenInMetresScalesAlike() {
     for (ScaleRule rule : ComparedRules.SCALES) {
       int scaled = 0;
