@@ -2,7 +2,8 @@ package org.mensuration.kernel;
 
 /**
  * What defects take off a scaled log: board feet, or a share of the log's scale. Diameters and
- * defects in inches, lengths in feet. Unchecked: NaN in, NaN out. Stateless and thread-safe.
+ * defects in inches, lengths in feet. Ratios of like sizes are taken first, so that the thinnest
+ * and shortest do not underflow. Unchecked: NaN in, NaN out. Stateless and thread-safe.
  */
 public final class DefectDeduction {
   private DefectDeduction() {}
@@ -28,7 +29,7 @@ public final class DefectDeduction {
    * @return share of the scale lost
    */
   public static double sector(double defectFt, double logFt, double angleDeg) {
-    return defectFt * angleDeg / (360 * logFt);
+    return defectFt / logFt * (angleDeg / 360);
   }
 
   /**
@@ -55,7 +56,8 @@ public final class DefectDeduction {
    */
   public static double interior(
       double widthIn, double heightIn, double logIn, double defectFt, double logFt) {
-    return (widthIn + 1) * (heightIn + 1) * defectFt / ((logIn - 1) * (logIn - 1) * logFt);
+    double area = (widthIn + 1) * (heightIn + 1) / ((logIn - 1) * (logIn - 1));
+    return area * (defectFt / logFt);
   }
 
   /**
@@ -92,6 +94,6 @@ public final class DefectDeduction {
    * @return share of the scale lost
    */
   public static double crook(double deflectionIn, double logIn, double crookFt, double logFt) {
-    return deflectionIn * crookFt / (logIn * logFt);
+    return deflectionIn / logIn * (crookFt / logFt);
   }
 }
