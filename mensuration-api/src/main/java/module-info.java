@@ -15,4 +15,5 @@ module org.mensuration.api {
   exports org.mensuration.scaling;
   exports org.mensuration.source;
   exports org.mensuration.stand;
+  exports org.mensuration.stem;
 }

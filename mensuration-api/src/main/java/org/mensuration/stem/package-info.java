@@ -1,0 +1,2 @@
+/** Single stems: readings along them, their profile, form and volume. */
+package org.mensuration.stem;

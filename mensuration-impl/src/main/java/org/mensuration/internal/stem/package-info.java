@@ -1,0 +1,2 @@
+/** Implementations of the contracts on single stems. */
+package org.mensuration.internal.stem;
