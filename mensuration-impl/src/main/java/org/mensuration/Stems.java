@@ -48,8 +48,8 @@ public final class Stems {
    * @param butt what the stem is below its lowest reading
    * @param tip what the stem is above its highest reading, and where it is broken
    * @return the profile
-   * @throws IllegalArgumentException if the readings make no stem: above the tip or the break, below
-   *     the base, two that differ at one height, or a diameter of zero below the tip
+   * @throws IllegalArgumentException if the readings make no stem: above the tip or the break,
+   *     below the base, two that differ at one height, or a diameter of zero below the tip
    */
   public static StemProfile profile(
       List<StemReading> readings, BarkBasis bark, Butt butt, Tip tip) {

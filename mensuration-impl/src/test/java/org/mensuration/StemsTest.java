@@ -93,8 +93,7 @@ class StemsTest {
       readings.add(StemReading.of(metres(h), centimetres(6 * Math.sqrt(25 - h))));
     }
     StemProfile stem =
-        Stems.profile(
-            readings, BarkBasis.OVER, Butt.extended(), Tip.paraboloid(metres(25)));
+        Stems.profile(readings, BarkBasis.OVER, Butt.extended(), Tip.paraboloid(metres(25)));
     double whole = Math.PI / 40000 * 36 * 25 * 25 / 2;
     assertThat(m3(stem.volume())).isCloseTo(whole, within(1e-13));
     assertThat(cm(stem.diameterAt(metres(0)))).isCloseTo(30, within(1e-12));
@@ -144,18 +143,22 @@ class StemsTest {
   void buttsAreAsChosen() {
     List<StemReading> two = readings(1, 40, 11, 30);
     Tip none = Tip.atHighestReading();
-    double between = Stems.profile(two, BarkBasis.OVER, Butt.atLowestReading(), none)
-        .volume().getValue().doubleValue();
+    double between =
+        Stems.profile(two, BarkBasis.OVER, Butt.atLowestReading(), none)
+            .volume()
+            .getValue()
+            .doubleValue();
     assertThat(between).isCloseTo((disc(40) + disc(30)) / 2 * 10, within(1e-14));
     assertThat(m3(Stems.profile(two, BarkBasis.OVER, Butt.cylinder(), none).volume()))
         .isCloseTo(between + disc(40), within(1e-14));
-    assertThat(m3(Stems.profile(two, BarkBasis.OVER, Butt.cylinder().from(metres(0.4)), none)
-            .volume()))
+    assertThat(
+            m3(
+                Stems.profile(two, BarkBasis.OVER, Butt.cylinder().from(metres(0.4)), none)
+                    .volume()))
         .isCloseTo(between + disc(40) * 0.6, within(1e-14));
     StemProfile extended = Stems.profile(two, BarkBasis.OVER, Butt.extended(), none);
     assertThat(cm(extended.diameterAt(metres(0)))).isCloseTo(Math.sqrt(1670), within(1e-12));
-    assertThat(m3(extended.volume()))
-        .isCloseTo(between + Math.PI / 40000 * 1635, within(1e-14));
+    assertThat(m3(extended.volume())).isCloseTo(between + Math.PI / 40000 * 1635, within(1e-14));
     assertThat(m(extended.base())).isZero();
     assertThat(m(Stems.profile(two, BarkBasis.OVER, Butt.atLowestReading(), none).base()))
         .isEqualTo(1);
@@ -173,8 +176,7 @@ class StemsTest {
     assertThat(stem.heightsOf(centimetres(30)).stream().map(StemsTest::m))
         .containsExactly(0.0, 4.0, 6.0);
     assertThat(stem.heightsOf(centimetres(26)).stream().map(StemsTest::m))
-        .satisfiesExactly(
-            h -> assertThat(h).isEqualTo(2), h -> assertThat(h).isBetween(6.0, 8.0));
+        .satisfiesExactly(h -> assertThat(h).isEqualTo(2), h -> assertThat(h).isBetween(6.0, 8.0));
     assertThat(stem.heightsOf(centimetres(31))).isEmpty();
     assertThat(stem.heightsOf(centimetres(0)).stream().map(StemsTest::m)).containsExactly(12.0);
     assertThat(m(stem.heightsOf(centimetres(10)).get(0))).isCloseTo(10, within(1e-12));
@@ -186,8 +188,7 @@ class StemsTest {
     Quantity<Length> stump = metres(0.5);
     assertThat(m(stem.merchantableLength(stump, centimetres(28))))
         .isCloseTo(m(stem.heightsOf(centimetres(28)).get(0)) - 0.5, within(1e-12));
-    assertThat(m(stem.merchantableLength(stump, centimetres(10))))
-        .isCloseTo(9.5, within(1e-12));
+    assertThat(m(stem.merchantableLength(stump, centimetres(10)))).isCloseTo(9.5, within(1e-12));
     assertThat(m(stem.merchantableLength(stump, centimetres(0)))).isEqualTo(11.5);
     assertThat(m(stem.merchantableLength(stump, centimetres(35)))).isZero();
     assertThat(m(stem.merchantableLength(metres(4), centimetres(30)))).isZero();
@@ -267,8 +268,7 @@ class StemsTest {
         .isCloseTo(disc(40) + newton + disc(33) * 14.9 / 3, within(1e-14));
     refused(
         () ->
-            with(readings(1, 40, 3, 36), Tip.cone(metres(20)))
-                .sectionalVolume(SectionRule.NEWTON),
+            with(readings(1, 40, 3, 36), Tip.cone(metres(20))).sectionalVolume(SectionRule.NEWTON),
         "log/newton",
         "2 readings",
         "odd number");
@@ -288,15 +288,13 @@ class StemsTest {
         .isCloseTo(huber + m3(stem.volume(metres(8), metres(20))), within(1e-14));
     refused(
         () ->
-            with(readings(1, 40, 1.9, 36), Tip.cone(metres(20)))
-                .sectionalVolume(SectionRule.HUBER),
+            with(readings(1, 40, 1.9, 36), Tip.cone(metres(20))).sectionalVolume(SectionRule.HUBER),
         "log/huber",
         "reading at 1.9 m",
         "begins at 2.0 m");
     refused(
         () ->
-            with(readings(1, 40, 8, 36), Tip.cone(metres(13.9)))
-                .sectionalVolume(SectionRule.HUBER),
+            with(readings(1, 40, 8, 36), Tip.cone(metres(13.9))).sectionalVolume(SectionRule.HUBER),
         "reaches 14.0 m",
         "ends at 13.9 m");
     StemProfile full = with(readings(1, 40, 3, 36), Tip.atHighestReading());
@@ -325,9 +323,7 @@ class StemsTest {
         "one reading",
         "at least two");
     refused(
-        () ->
-            Stems.profile(
-                readings(5, 30), BarkBasis.OVER, Butt.extended(), Tip.cone(metres(20))),
+        () -> Stems.profile(readings(5, 30), BarkBasis.OVER, Butt.extended(), Tip.cone(metres(20))),
         "two lowest readings",
         "there is one");
     refused(

@@ -43,11 +43,7 @@ public final class MonotoneCubic {
     }
     slope[0] = end(x[1] - x[0], x[2] - x[1], chord[0], chord[1]);
     slope[last] =
-        end(
-            x[last] - x[last - 1],
-            x[last - 1] - x[last - 2],
-            chord[last - 1],
-            chord[last - 2]);
+        end(x[last] - x[last - 1], x[last - 1] - x[last - 2], chord[last - 1], chord[last - 2]);
     return slope;
   }
 

@@ -109,8 +109,7 @@ final class ReadStem implements StemProfile {
   }
 
   @Override
-  public Quantity<Length> merchantableLength(
-      Quantity<Length> stump, Quantity<Length> topDiameter) {
+  public Quantity<Length> merchantableLength(Quantity<Length> stump, Quantity<Length> topDiameter) {
     double from = standing(within(stump, "stump"), "stump");
     double wanted = diameter(topDiameter, "top diameter");
     return Measures.metres(curve.firstBelow(wanted * wanted, from, top) - from);
@@ -134,8 +133,7 @@ final class ReadStem implements StemProfile {
       double scaled = METRES.read(length);
       String what = "log " + (logs.size() + 1);
       if (!(scaled > 0)) {
-        throw new IllegalArgumentException(
-            what + ": length " + scaled + " m, allowed (0, ∞) m");
+        throw new IllegalArgumentException(what + ": length " + scaled + " m, allowed (0, ∞) m");
       }
       double high = standing(low + scaled + allowance, "upper end of " + what);
       logs.add(log(low, high, length));

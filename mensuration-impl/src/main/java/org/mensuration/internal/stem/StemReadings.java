@@ -58,8 +58,7 @@ public final class StemReadings {
     if (butt.form() == ButtForm.EXTENDED) {
       requireFoot(heights, diameters, base);
     }
-    StemCurve curve =
-        StemCurve.through(heights, diameters, butt.form(), base, tip.form(), intact);
+    StemCurve curve = StemCurve.through(heights, diameters, butt.form(), base, tip.form(), intact);
     return new ReadStem(
         sorted, bark, curve, new Sections(heights, diameters, base, top), base, top, intact);
   }

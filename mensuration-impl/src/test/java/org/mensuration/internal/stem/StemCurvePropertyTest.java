@@ -23,7 +23,8 @@ class StemCurvePropertyTest {
     for (int i = 0; i < n; i++) {
       heights[i] = h;
       h += 0.1 + 4 * random.nextDouble();
-      diameters[i] = random.nextInt(4) == 0 && i > 0 ? diameters[i - 1] : 5 + 60 * random.nextDouble();
+      diameters[i] =
+          random.nextInt(4) == 0 && i > 0 ? diameters[i - 1] : 5 + 60 * random.nextDouble();
     }
     return new double[][] {heights, diameters, {h}};
   }
@@ -50,8 +51,7 @@ class StemCurvePropertyTest {
   }
 
   @Property(tries = 200)
-  void theIntegralIsThatOfTheCurve(
-      @ForAll long seed, @ForAll @IntRange(min = 1, max = 6) int n) {
+  void theIntegralIsThatOfTheCurve(@ForAll long seed, @ForAll @IntRange(min = 1, max = 6) int n) {
     double[][] s = stem(seed, n);
     for (TipForm tip : TipForm.values()) {
       StemCurve curve = curve(s, tip);
@@ -61,7 +61,10 @@ class StemCurvePropertyTest {
       double sum = 0;
       for (int i = 0; i + 1 < ends.length; i++) {
         // Two points integrate a cubic exactly.
-        sum += ends[i] == ends[i + 1] ? 0 : GAUSS.legendre(3, ends[i], ends[i + 1]).integrate(curve::square);
+        sum +=
+            ends[i] == ends[i + 1]
+                ? 0
+                : GAUSS.legendre(3, ends[i], ends[i + 1]).integrate(curve::square);
       }
       assertThat(curve.integral(0, ends[n + 1])).isCloseTo(sum, within(1e-11 * sum));
       double cut = ends[n + 1] * 0.37;
