@@ -5,21 +5,39 @@ import org.mensuration.kernel.MonotoneCubic;
 
 /**
  * A stretch of a stem over which the squared diameter is one cubic that only rises or only falls.
- * Counted from its upper end if {@code fromTop}, so that nothing is lost near a tip. Immutable and
- * thread-safe.
- *
- * @param from lower height in m
- * @param to upper height in m
- * @param fromTop whether the cubic's distance is counted downward from the upper end
- * @param low squared diameter at the lower end in cm²
- * @param high squared diameter at the upper end in cm²
- * @param cubic coefficients of the squared diameter in cm²
+ * Immutable and thread-safe.
  */
-record CurvePiece(
-    double from, double to, boolean fromTop, double low, double high, double[] cubic) {
+final class CurvePiece {
   private static final int MOST_STEPS = 200;
   private static final double RELATIVE = 4 * Math.ulp(1.0);
   private static final double METRES = 1e-13;
+
+  private final double from;
+  private final double to;
+  private final boolean fromTop;
+  private final double low;
+  private final double high;
+  private final double[] cubic;
+
+  /**
+   * A piece.
+   *
+   * @param from lower height in m
+   * @param to upper height in m
+   * @param fromTop whether the cubic's distance is counted downward from the upper end, so that
+   *     nothing is lost near a tip
+   * @param low squared diameter at the lower end in cm²
+   * @param high squared diameter at the upper end in cm²
+   * @param cubic coefficients of the squared diameter in cm²; not copied
+   */
+  CurvePiece(double from, double to, boolean fromTop, double low, double high, double[] cubic) {
+    this.from = from;
+    this.to = to;
+    this.fromTop = fromTop;
+    this.low = low;
+    this.high = high;
+    this.cubic = cubic;
+  }
 
   /** A piece of the form a · tᵏ below a tip, and nothing else: cone, paraboloid, neiloid. */
   static CurvePiece tip(double from, double to, double square, int power) {
@@ -30,6 +48,22 @@ record CurvePiece(
     }
     cubic[power] = scaled;
     return new CurvePiece(from, to, true, square, 0, cubic);
+  }
+
+  double from() {
+    return from;
+  }
+
+  double to() {
+    return to;
+  }
+
+  double low() {
+    return low;
+  }
+
+  double high() {
+    return high;
   }
 
   private double distance(double height) {

@@ -3,20 +3,33 @@ package org.mensuration.internal.stem;
 import org.mensuration.internal.catalogue.LogFormulas;
 import org.mensuration.stem.SectionRule;
 
-/**
- * Readings of a stem worked as sections by a rule. Immutable and thread-safe.
- *
- * @param heights rising, in m
- * @param diameters in cm
- * @param base where the stem begins, in m
- * @param top where the stem ends as it stands, in m
- */
-record Sections(double[] heights, double[] diameters, double base, double top) {
+/** Readings of a stem worked as sections by a rule. Immutable and thread-safe. */
+final class Sections {
   /** A middle reading may miss the middle by this share of its section. */
   private static final double MIDDLE_SHARE = 0.05;
 
   /** What sighted heights may put the upper end of Huber's last section above the stem, in m. */
   private static final double ABOVE = 1e-6;
+
+  private final double[] heights;
+  private final double[] diameters;
+  private final double base;
+  private final double top;
+
+  /**
+   * The sections of a stem.
+   *
+   * @param heights rising, in m; not copied
+   * @param diameters in cm; not copied
+   * @param base where the stem begins, in m
+   * @param top where the stem ends as it stands, in m
+   */
+  Sections(double[] heights, double[] diameters, double base, double top) {
+    this.heights = heights;
+    this.diameters = diameters;
+    this.base = base;
+    this.top = top;
+  }
 
   /**
    * The sections together.
