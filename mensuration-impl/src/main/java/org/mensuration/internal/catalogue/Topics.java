@@ -37,6 +37,12 @@ public final class Topics {
     all.addAll(CountFormulas.ALL);
     all.addAll(StandFormulas.ALL);
     all.addAll(SamplingFormulas.ALL);
+    all.addAll(StemFormFormulas.ALL);
+    all.addAll(StemVolumeFormulas.ALL);
+    all.addAll(VolumeEquationFormulas.ALL);
+    all.addAll(StemSamplingFormulas.ALL);
+    all.addAll(TaperFormulas.ALL);
+    all.addAll(TaperVolumeFormulas.ALL);
     return all;
   }
 }

@@ -41,14 +41,11 @@ final class Sections {
   record Stretch(double from, double to, double volume) {}
 
   Stretch by(SectionRule rule) {
-    switch (rule) {
-      case HUBER:
-        return huber();
-      case SMALIAN:
-        return smalian();
-      default:
-        return newton();
-    }
+    return switch (rule) {
+      case HUBER -> huber();
+      case SMALIAN -> smalian();
+      case NEWTON -> newton();
+    };
   }
 
   private int last() {

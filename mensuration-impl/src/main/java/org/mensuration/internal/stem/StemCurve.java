@@ -71,16 +71,12 @@ final class StemCurve {
   }
 
   private static int power(TipForm tip) {
-    switch (tip) {
-      case PARABOLOID:
-        return 1;
-      case CONE:
-        return 2;
-      case NEILOID:
-        return 3;
-      default:
-        throw new IllegalStateException(tip + " is no solid");
-    }
+    return switch (tip) {
+      case PARABOLOID -> 1;
+      case CONE -> 2;
+      case NEILOID -> 3;
+      case CURVE, NOT_MEASURED -> throw new IllegalStateException(tip + " is no solid");
+    };
   }
 
   /** Squared diameter at a height of the curve. */

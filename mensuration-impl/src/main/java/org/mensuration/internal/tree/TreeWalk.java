@@ -136,7 +136,12 @@ final class TreeWalk<T extends RealFieldElement<T>> {
         && printed.value().stripTrailingZeros().scale() <= 0) {
       return base.pow(printed.value().intValueExact());
     }
-    return base.pow(value(power.exponent()));
+    T exponent = value(power.exponent());
+    if (base.getReal() == 0 && exponent.getReal() > 1) {
+      // At the tip of a stem: zero, and flat. The power by logarithms would find no derivative.
+      return arithmetic.constant(BigDecimal.ZERO);
+    }
+    return base.pow(exponent);
   }
 
   private T root(T radicand, int degree) {

@@ -22,8 +22,7 @@ class MeasuredTablesTest {
   void everyTableAgrees() throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     PrintStream out = new PrintStream(bytes, true, StandardCharsets.UTF_8);
-    int status =
-        CheckRun.run(Catalogues.standard(), List.of("--data", FOLDER.toString()), out);
+    int status = CheckRun.run(Catalogues.standard(), List.of("--data", FOLDER.toString()), out);
     assertThat(status).as(bytes.toString(StandardCharsets.UTF_8)).isEqualTo(CheckRun.PASSED);
     for (String table : Files.readAllLines(FOLDER.resolve("index.txt"))) {
       assertThat(bytes.toString(StandardCharsets.UTF_8))
