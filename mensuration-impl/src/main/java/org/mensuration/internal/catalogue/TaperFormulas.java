@@ -29,8 +29,8 @@ public final class TaperFormulas {
   static final Domain NOT_NEGATIVE = Domain.atLeast(0);
   static final Domain POSITIVE = Domain.above(0);
 
-  /** No stem tapers faster than with five. */
-  static final Domain EXPONENT = Domain.aboveUpTo(0, 5);
+  /** From nearly a cylinder to more than any stem tapers. */
+  static final Domain EXPONENT = Domain.closed(0.1, 5);
 
   static final Domain COEFFICIENT = Domain.any();
   static final String ONE_SPECIES = "coefficients belong to a species, a region and a bark basis";
