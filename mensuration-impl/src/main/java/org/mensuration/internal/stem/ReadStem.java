@@ -2,7 +2,6 @@ package org.mensuration.internal.stem;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
@@ -145,12 +144,12 @@ final class ReadStem implements StemProfile {
   private Log log(double low, double high, Quantity<Length> length) {
     double one = diameter(low);
     double other = diameter(high);
-    return new Log(
-        Optional.of(Measures.centimetres(Math.max(one, other))),
-        Optional.of(Measures.centimetres(diameter(low + (high - low) / 2))),
-        Optional.of(Measures.centimetres(Math.min(one, other))),
-        length,
-        bark);
+    return Log.of(
+            Measures.centimetres(Math.max(one, other)),
+            Measures.centimetres(Math.min(one, other)),
+            length)
+        .withMiddle(Measures.centimetres(diameter(low + (high - low) / 2)))
+        .withBark(bark);
   }
 
   @Override
