@@ -202,11 +202,16 @@ class StemsTest {
         Stems.profile(OVIEDO, BarkBasis.UNDER, Butt.cylinder(), Tip.cone(metres(23)));
     List<Log> logs = stem.logs(metres(0), List.of(metres(4), metres(10)));
     assertThat(logs).hasSize(2);
-    assertThat(logs.get(0))
-        .isEqualTo(
-            Log.of(centimetres(72), centimetres(56), metres(4))
-                .withMiddle(stem.diameterAt(metres(2)))
-                .withBark(BarkBasis.UNDER));
+    Log butt = logs.get(0);
+    assertThat(cm(butt.large().orElseThrow())).isEqualTo(72);
+    assertThat(cm(butt.small().orElseThrow())).isEqualTo(56);
+    assertThat(butt.middle().orElseThrow()).isEqualTo(stem.diameterAt(metres(2)));
+    for (double share : new double[] {0.25, 1.0 / 3, 2.0 / 3, 0.75}) {
+      assertThat(cm(butt.diameterAt(share).orElseThrow()))
+          .isCloseTo(cm(stem.diameterAt(metres(4 * share))), within(1e-12));
+    }
+    assertThat(butt.length()).isEqualTo(metres(4));
+    assertThat(butt.bark()).isEqualTo(BarkBasis.UNDER);
     assertThat(m3(LogRules.smalian().volume(logs.get(1))))
         .isCloseTo((disc(56) + disc(36)) / 2 * 10, within(1e-14));
     assertThat(m3(LogRules.huber().volume(logs.get(0))))
@@ -225,6 +230,8 @@ class StemsTest {
     Log log = stem.logs(metres(0), List.of(metres(4))).get(0);
     assertThat(cm(log.large().orElseThrow())).isEqualTo(24);
     assertThat(cm(log.small().orElseThrow())).isEqualTo(20);
+    assertThat(cm(log.diameterAt(0.25).orElseThrow()))
+        .isCloseTo(cm(stem.diameterAt(metres(3))), within(1e-12));
   }
 
   @Test

@@ -106,7 +106,8 @@ public interface StemProfile {
   Quantity<Length> merchantableLength(Quantity<Length> stump, Quantity<Length> topDiameter);
 
   /**
-   * Logs cut one after the other, with the diameters of both ends and the middle, for any rule.
+   * Logs cut one after the other, for any rule: with the diameters of both ends, the middle, the
+   * quarters and the thirds.
    *
    * @param from height of the first cut
    * @param lengths lengths of the logs from the lowest up
@@ -117,7 +118,7 @@ public interface StemProfile {
 
   /**
    * Logs cut one after the other with a trim allowance: each is sawn longer than it is scaled, and
-   * its upper diameter and middle are those of the piece as sawn.
+   * its diameters are those of the piece as sawn.
    *
    * @param from height of the first cut
    * @param lengths lengths as scaled, from the lowest up

@@ -21,6 +21,9 @@ final class ReadStem implements StemProfile {
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);
   private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);
 
+  /** Places between the ends at which rules want a diameter. */
+  private static final double[] PLACES = {0.25, 1.0 / 3, 0.5, 2.0 / 3, 0.75};
+
   private final List<StemReading> readings;
   private final BarkBasis bark;
   private final StemCurve curve;
@@ -144,12 +147,18 @@ final class ReadStem implements StemProfile {
   private Log log(double low, double high, Quantity<Length> length) {
     double one = diameter(low);
     double other = diameter(high);
-    return Log.of(
-            Measures.centimetres(Math.max(one, other)),
-            Measures.centimetres(Math.min(one, other)),
-            length)
-        .withMiddle(Measures.centimetres(diameter(low + (high - low) / 2)))
-        .withBark(bark);
+    Log log =
+        Log.of(
+                Measures.centimetres(Math.max(one, other)),
+                Measures.centimetres(Math.min(one, other)),
+                length)
+            .withBark(bark);
+    double large = one >= other ? low : high;
+    for (double share : PLACES) {
+      double at = large + (low + high - 2 * large) * share;
+      log = log.withDiameterAt(share, Measures.centimetres(diameter(at)));
+    }
+    return log;
   }
 
   @Override
