@@ -170,8 +170,7 @@ public final class TaperFormulas {
 
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(
-          POWER, POWER_HEIGHT, QUADRATIC, QUADRATIC_HEIGHT, CUBIC, SEGMENTED);
+      List.of(POWER, POWER_HEIGHT, QUADRATIC, QUADRATIC_HEIGHT, CUBIC, SEGMENTED);
 
   private TaperFormulas() {}
 
