@@ -20,6 +20,7 @@ final class Procedures {
     all.add(new BasalAreaOfTrees());
     all.add(new BasalAreaFromCounts());
     all.addAll(ScalingProcedures.ALL);
+    all.addAll(StemProcedures.ALL);
     return List.copyOf(all);
   }
 
