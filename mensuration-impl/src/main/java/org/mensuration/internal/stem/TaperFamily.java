@@ -61,11 +61,7 @@ public final class TaperFamily {
     }
     Arrays.sort(turns);
     return new FormulaTaper(
-        TaperFormulas.CUBIC,
-        TaperVolumeFormulas.CUBIC,
-        new double[] {dbhCm, heightM},
-        b,
-        turns);
+        TaperFormulas.CUBIC, TaperVolumeFormulas.CUBIC, new double[] {dbhCm, heightM}, b, turns);
   }
 
   /**

@@ -35,8 +35,7 @@ final class StemProcedures {
 
   private static List<Procedure> all() {
     List<Procedure> all = new ArrayList<>();
-    List<Parameter> areas =
-        List.of(list("areas", "m2"), one("spacing", "m", Domain.above(0)));
+    List<Parameter> areas = List.of(list("areas", "m2"), one("spacing", "m", Domain.above(0)));
     all.add(new Chain("areas-huber", areas, VOLUME, StemProcedures::huber));
     all.add(new Chain("areas-smalian", areas, VOLUME, StemProcedures::smalian));
     all.add(new Chain("areas-newton", areas, VOLUME, StemProcedures::newton));
@@ -61,8 +60,7 @@ final class StemProcedures {
             VOLUME,
             StemProcedures::toTop));
     all.add(
-        new Chain(
-            "volume-total", List.of(list("volume", "m3")), VOLUME, StemProcedures::total));
+        new Chain("volume-total", List.of(list("volume", "m3")), VOLUME, StemProcedures::total));
     all.add(spline("spline-volume-of-dbh", false));
     all.add(spline("spline-volume-of-dbh-height", true));
     all.add(
@@ -204,8 +202,7 @@ final class StemProcedures {
 
   private static double heightOnCubic(Catalogue catalogue, double[][] x) {
     return in(
-        Tapers.cubic(
-                centimetres(x[0][0]), metres(x[1][0]), x[3][0], x[4][0], x[5][0], x[6][0])
+        Tapers.cubic(centimetres(x[0][0]), metres(x[1][0]), x[3][0], x[4][0], x[5][0], x[6][0])
             .heightsOf(centimetres(x[2][0]))
             .get(0),
         METRE);
