@@ -3,12 +3,16 @@ package org.mensuration;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.mensuration.units.ForestUnits.DEGREE;
+import static org.mensuration.units.ForestUnits.FOOT;
+import static org.mensuration.units.ForestUnits.INCH;
 import static org.mensuration.units.Measures.degrees;
 import static org.mensuration.units.Measures.feet;
 import static org.mensuration.units.Measures.inches;
 import static org.mensuration.units.Measures.metres;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.log.Log;
@@ -257,5 +261,57 @@ class ScalingDefectsTest {
     assertThat(scaler.rule()).isSameAs(own);
     assertThat(scaler.convention()).isEqualTo(PLAIN);
     assertThat(scaler.scale(LOG).net()).isEqualTo(new LogScale("mine", 7, "bf", BarkBasis.UNKNOWN));
+  }
+
+  private static List<ScalingStep> ruleSteps(ScaleRule rule, double inches, double feet) {
+    return Scaling.scaler(PLAIN, rule).scale(Log.of(inches(inches), feet(feet))).steps().stream()
+        .filter(step -> step.what().contains("by the rule"))
+        .collect(Collectors.toList());
+  }
+
+  @Test
+  void theRoundingOfTheRuleItselfIsShownToo() {
+    String what = "segment 1: rounded by the rule";
+    assertThat(ruleSteps(LogRules.scribnerDecimalC(), 12, 16))
+        .containsExactly(new ScalingStep(what, 78.4, 80, "bf"));
+    assertThat(ruleSteps(LogRules.scribnerDecimalC(), 20, 8))
+        .containsExactly(new ScalingStep(what, 139.992, 140, "bf"));
+    assertThat(ruleSteps(LogRules.internationalQuarterTable(), 14, 16))
+        .singleElement()
+        .satisfies(
+            step -> {
+              assertThat(step.before())
+                  .isCloseTo((0.88 * 196 - 1.52 * 14 - 1.36) * 19 / 21, within(1e-12));
+              assertThat(step.after()).isEqualTo(135);
+            });
+    // Cells taken from print have no number before, nor has a rule that does not round.
+    assertThat(ruleSteps(LogRules.scribnerDecimalC(), 20, 6)).isEmpty();
+    assertThat(ruleSteps(LogRules.scribnerDecimalC(), 8, 8)).isEmpty();
+    assertThat(ruleSteps(LogRules.internationalQuarterTable(), 15, 16)).isEmpty();
+    assertThat(ruleSteps(LogRules.internationalQuarterTable(), 10, 18)).isEmpty();
+    assertThat(ruleSteps(LogRules.doyle(), 14, 16)).isEmpty();
+    assertThat(ruleSteps(LogRules.vermontSections(), 14, 12)).isEmpty();
+  }
+
+  @Test
+  void noNumberIsNoMeasurement() {
+    for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY}) {
+      LogScaler scaler = Scaling.scaler(PLAIN, LogRules.doyle());
+      assertThatThrownBy(() -> scaler.scale(Log.of(Held.of(bad, INCH), feet(16))))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("test: diameter of the small end is ");
+      assertThatThrownBy(() -> scaler.scale(Log.of(inches(14), Held.of(bad, FOOT))))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("test: length is ");
+      assertThatThrownBy(() -> scaler.scale(Log.of(Held.of(bad, INCH), inches(14), feet(16))))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("test: diameter of the large end is ");
+      assertThatThrownBy(() -> new Defect.LengthCut(Held.of(bad, FOOT)))
+          .hasMessageContaining("length cut: length is ");
+      assertThatThrownBy(() -> scaler.scale(LOG, new Defect.Sector(Held.of(bad, DEGREE), feet(1))))
+          .isInstanceOf(OutOfDomainException.class);
+      assertThatThrownBy(() -> Scaling.ofTwoReadings(Held.of(bad, INCH), inches(1), inches(1)))
+          .hasMessageContaining("diameter is ");
+    }
   }
 }

@@ -68,7 +68,8 @@ final class Rounder {
   static double inClassUnit(String what, Quantity<Length> length, SizeClass classes) {
     double given = length.getValue().doubleValue();
     if (!(Math.abs(given) < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException(what + " is " + length + ", wanted a length");
+      throw new IllegalArgumentException(
+          what + " is " + given + " " + length.getUnit() + ", wanted a length");
     }
     return Measures.in(length, classes.width().getUnit());
   }

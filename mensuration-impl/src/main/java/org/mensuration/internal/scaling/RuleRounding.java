@@ -1,6 +1,9 @@
 package org.mensuration.internal.scaling;
 
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.mensuration.formula.Equation;
@@ -34,15 +37,27 @@ final class RuleRounding {
             small,
             formula.parameters().get(1).symbol(),
             length);
-    return rounded(formula.equation(), inputs, new HashMap<>())
+    Map<String, Equation> named = new LinkedHashMap<>();
+    return rounded(formula.equation(), inputs, named)
         .map(
             rounded ->
                 Tree.exact(
-                        rounded.value(),
+                        with(named, rounded.value()),
                         formula.parameters(),
                         new double[][] {{small}, {length}},
                         DIGITS)
                     .doubleValue());
+  }
+
+  /** Puts an equation back among the named results that it stood in. */
+  private static Equation with(Map<String, Equation> named, Equation inside) {
+    Equation equation = inside;
+    List<String> symbols = new ArrayList<>(named.keySet());
+    Collections.reverse(symbols);
+    for (String symbol : symbols) {
+      equation = new Equation.Where(symbol, named.getOrDefault(symbol, inside), equation);
+    }
+    return equation;
   }
 
   private static Optional<Equation.Rounded> rounded(
@@ -52,8 +67,9 @@ final class RuleRounding {
       return rounded(where.in(), inputs, named);
     } else if (node instanceof Equation.Cases cases) {
       return cases.chosen(inputs).flatMap(chosen -> rounded(chosen, inputs, named));
-    } else if (node instanceof Equation.Symbol symbol && named.containsKey(symbol.name())) {
-      return rounded(named.get(symbol.name()), inputs, named);
+    } else if (node instanceof Equation.Symbol symbol) {
+      return Optional.ofNullable(named.get(symbol.name()))
+          .flatMap(value -> rounded(value, inputs, named));
     }
     return node instanceof Equation.Rounded rounded ? Optional.of(rounded) : Optional.empty();
   }
