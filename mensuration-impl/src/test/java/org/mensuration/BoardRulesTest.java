@@ -315,7 +315,7 @@ class BoardRulesTest {
         .isInstanceOf(OutOfDomainException.class);
   }
 
-  @Property
+  @Property(tries = 100)
   void smoothRulesGrowWithDiameterAndLength(
       @ForAll @DoubleRange(min = 8, max = 58) double diameter,
       @ForAll @DoubleRange(min = 1, max = 40) double length) {

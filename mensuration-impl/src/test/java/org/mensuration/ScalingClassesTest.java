@@ -186,6 +186,12 @@ class ScalingClassesTest {
     assertThatThrownBy(() -> scaler.scale(Log.of(inches(-2), feet(16))))
         .hasMessage("test: diameter of the small end is -2.0 in, allowed zero or more");
     assertThat(small(scaler.scale(Log.of(metres(0.3048), inches(12), feet(16))))).isEqualTo(12);
+    // Zero is a reading; what it means is for the rule to say.
+    assertThatThrownBy(() -> scaler.scale(Log.of(inches(0), feet(16))))
+        .hasMessageContaining("board/doyle: D = 0 in, allowed [4, ∞) in");
+    assertThatThrownBy(() -> scaler.scale(Log.of(inches(14), feet(0))))
+        .hasMessageContaining("test: length is 0.0 ft");
+    assertThat(in(Scaling.ofTwoReadings(inches(0), inches(1), inches(1)), INCH)).isZero();
   }
 
   @Test

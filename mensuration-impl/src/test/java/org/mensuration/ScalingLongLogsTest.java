@@ -178,6 +178,10 @@ class ScalingLongLogsTest {
     assertThat(lengths(refusing.scale(Log.of(inches(12), feet(16.9))))).containsExactly(16.0);
     assertThatThrownBy(() -> refusing.scale(Log.of(inches(12), feet(17))))
         .hasMessage("test: length is 17.0 ft in its class, allowed at most 16.0 ft");
+    LogScaler none = doyle(LongLogs.split(feet(16), Split.NEAR_EQUAL, Taper.none()));
+    assertThat(none.scale(Log.of(inches(12), feet(1600))).segments()).hasSize(100);
+    assertThatThrownBy(() -> none.scale(Log.of(inches(12), feet(1e12))))
+        .hasMessageContaining("allowed at most 1600.0 ft");
   }
 
   @Test
@@ -197,6 +201,17 @@ class ScalingLongLogsTest {
             .scale(log(16.4, 12.3, 40).withMiddle(inches(14.6)).withBark(BarkBasis.OVER));
     Log segment = scaled.segments().get(0).log();
     assertThat(segment).isEqualTo(log(16, 12, 40).withMiddle(inches(15)).withBark(BarkBasis.OVER));
+  }
+
+  @Test
+  void taperInClassesOfTwoInches() {
+    ScalingConvention twoInches =
+        ScalingConvention.of("test", SizeClass.nearest(inches(2)), SizeClass.full(feet(1)))
+            .withLongLogs(LongLogs.split(feet(16), Split.NEAR_EQUAL, Taper.wholeClasses()));
+    assertThat(diameters(Scaling.scaler(twoInches, LogRules.doyle()).scale(log(18, 12, 32))))
+        .containsExactly(12.0, 14.0);
+    assertThat(diameters(Scaling.scaler(twoInches, LogRules.doyle()).scale(log(20, 12, 32))))
+        .containsExactly(12.0, 16.0);
   }
 
   @Property

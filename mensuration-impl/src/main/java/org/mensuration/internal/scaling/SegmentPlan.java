@@ -16,6 +16,9 @@ import org.mensuration.units.Measures;
 
 /** Cuts a log on paper into segments with their classes. Not thread-safe. */
 final class SegmentPlan {
+  /** A longer log is a slip of the pen, and would fill the memory. */
+  private static final int MOST_SEGMENTS = 100;
+
   private final ScalingConvention convention;
   private final Rounder rounder;
   private final Log log;
@@ -170,7 +173,8 @@ final class SegmentPlan {
     if (parts == 1) {
       return new double[] {length};
     }
-    if (custom.split() == Split.NONE) {
+    boolean split = custom.split() != Split.NONE;
+    if (!split || parts > MOST_SEGMENTS) {
       throw new IllegalArgumentException(
           convention.name()
               + ": length is "
@@ -178,7 +182,7 @@ final class SegmentPlan {
               + " "
               + lengthUnit()
               + " in its class, allowed at most "
-              + longest
+              + (split ? MOST_SEGMENTS * longest : longest)
               + " "
               + lengthUnit());
     }
