@@ -3,8 +3,11 @@ package org.mensuration;
 import org.mensuration.internal.catalogue.LogFormulas;
 import org.mensuration.internal.log.BoardRules;
 import org.mensuration.internal.log.Comparisons;
+import org.mensuration.internal.catalogue.SectionFormulas;
+import org.mensuration.internal.log.CentroidRule;
 import org.mensuration.internal.log.MeasuredRule;
 import org.mensuration.internal.log.Place;
+import org.mensuration.internal.log.SolidFrustumRule;
 import org.mensuration.internal.log.Totals;
 import org.mensuration.log.Log;
 import org.mensuration.log.LogTotal;
@@ -41,6 +44,9 @@ public final class LogRules {
   private static final SolidRule SMALL_END_CYLINDER =
       MeasuredRule.of(LogFormulas.SMALL_END_CYLINDER, Place.SMALL);
   private static final SolidRule SORENSON = MeasuredRule.of(LogFormulas.SORENSON, Place.SMALL);
+  private static final SolidRule THREE_EIGHTHS =
+      MeasuredRule.of(
+          SectionFormulas.THREE_EIGHTHS, Place.LARGE, Place.THIRD, Place.TWO_THIRDS, Place.SMALL);
 
   private LogRules() {}
 
@@ -144,6 +150,49 @@ public final class LogRules {
    */
   public static SolidRule sorenson() {
     return SORENSON;
+  }
+
+  /**
+   * Three-eighths rule: ends once and the thirds three times ({@code log/three-eighths}).
+   *
+   * @return the rule; needs both end diameters and those at a third and two thirds
+   */
+  public static SolidRule threeEighths() {
+    return THREE_EIGHTHS;
+  }
+
+  /**
+   * Centroid rule: a quadratic area through both ends and the half-volume point ({@code
+   * log/centroid}).
+   *
+   * @return the rule; needs both end diameters and the one at {@link #centroidShare}
+   */
+  public static SolidRule centroid() {
+    return CentroidRule.RULE;
+  }
+
+  /**
+   * Where the centroid rule wants its reading ({@code log/centroid-position}).
+   *
+   * @param log a log with both ends and its length
+   * @return distance from the large end as a share of the length, as {@link Log#withDiameterAt}
+   *     takes it
+   * @throws IllegalArgumentException if an end is missing or has no meaning for the rule
+   */
+  public static double centroidShare(Log log) {
+    return CentroidRule.RULE.share(log);
+  }
+
+  /**
+   * Exact frustum of a solid of revolution whose sectional area is in proportion to a power of the
+   * distance from the tip ({@code log/solid-frustum}).
+   *
+   * @param exponent the power: 1 paraboloid, 2 cone, 3 neiloid, or any number between 0.1 and 4
+   * @return the rule; needs both end diameters
+   * @throws IllegalArgumentException if the exponent is outside
+   */
+  public static SolidRule solidFrustum(double exponent) {
+    return SolidFrustumRule.of(exponent);
   }
 
   /**

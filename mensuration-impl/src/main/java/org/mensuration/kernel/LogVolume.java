@@ -141,6 +141,26 @@ public final class LogVolume {
   }
 
   /**
+   * Three-eighths rule: ends once and the thirds three times, an eighth of it, times length.
+   *
+   * @param largeCm diameter of the large end in cm
+   * @param firstThirdCm diameter a third of the length from the large end in cm
+   * @param secondThirdCm diameter two thirds of the length from the large end in cm
+   * @param smallCm diameter of the small end in cm
+   * @param lengthM length in m
+   * @return volume in m³
+   */
+  public static double threeEighths(
+      double largeCm, double firstThirdCm, double secondThirdCm, double smallCm, double lengthM) {
+    double squares =
+        largeCm * largeCm
+            + 3 * (firstThirdCm * firstThirdCm)
+            + 3 * (secondThirdCm * secondThirdCm)
+            + smallCm * smallCm;
+    return Math.PI * squares * lengthM / (8 * AREA_DIVISOR);
+  }
+
+  /**
    * Cylinder of the small end.
    *
    * @param smallCm diameter of the small end in cm

@@ -266,12 +266,12 @@ public final class LogFormulas {
         .relation("small_diameter", AT_MOST, 1, "large_diameter", "d_s ≤ d_l");
   }
 
-  private static Equation root(Equation cube) {
+  static Equation root(Equation cube) {
     return new Equation.Root(cube, 3);
   }
 
   /** Names a sectional area in m² of a diameter in cm. */
-  private static Equation area(String symbol, String diameter, Equation in) {
+  static Equation area(String symbol, String diameter, Equation in) {
     return where(symbol, over(times(pi(), squared(sym(diameter))), num(40000)), in);
   }
 }

@@ -27,6 +27,9 @@ public final class Topics {
     all.addAll(HeightErrorFormulas.ALL);
     all.addAll(LogFormulas.ALL);
     all.addAll(LogTableFormulas.ALL);
+    all.addAll(SectionFormulas.ALL);
+    all.addAll(BiasFormulas.ALL);
+    all.addAll(SectionBiasFormulas.ALL);
     all.addAll(BoardFormulas.ALL);
     all.addAll(PolynomialBoardFormulas.ALL);
     all.addAll(BoardTableFormulas.ALL);
