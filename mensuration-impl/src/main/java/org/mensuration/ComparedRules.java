@@ -20,6 +20,8 @@ final class ComparedRules {
           LogRules.bruceButt(),
           LogRules.hossfeld(),
           LogRules.simony(),
+          LogRules.threeEighths(),
+          LogRules.centroid(),
           LogRules.smallEndCylinder(),
           LogRules.sorenson());
 

@@ -2,7 +2,8 @@ package org.mensuration.kernel;
 
 /**
  * Board-foot rules: small-end diameter inside bark in inches, length in feet, result in board feet
- * of the rule. Unchecked: NaN in, NaN out. Stateless and thread-safe.
+ * of the rule. Unchecked: NaN in, NaN out. Stateless and thread-safe. The constants of the rules
+ * that are polynomials stand in {@link BoardPolynomial}.
  */
 public final class BoardFeet {
   private BoardFeet() {}
@@ -15,8 +16,7 @@ public final class BoardFeet {
    * @return board feet by Doyle
    */
   public static double doyle(double smallIn, double lengthFt) {
-    double quarter = (smallIn - 4) / 4;
-    return quarter * quarter * lengthFt;
+    return BoardPolynomial.DOYLE.scale(smallIn, lengthFt);
   }
 
   /**
@@ -54,22 +54,6 @@ public final class BoardFeet {
   }
 
   /**
-   * A rule that is a polynomial of the diameter times the length: (a D² + b D + c) L / divisor.
-   *
-   * @param a factor of the square
-   * @param b factor of the diameter
-   * @param c constant
-   * @param divisor divisor of the length
-   * @param smallIn small-end diameter in inches
-   * @param lengthFt length in feet
-   * @return board feet by the rule
-   */
-  private static double polynomial(
-      double a, double b, double c, double divisor, double smallIn, double lengthFt) {
-    return ((a * smallIn + b) * smallIn + c) * lengthFt / divisor;
-  }
-
-  /**
    * Scribner in its regression form.
    *
    * @param smallIn small-end diameter in inches
@@ -77,7 +61,7 @@ public final class BoardFeet {
    * @return board feet by the Scribner formula
    */
   public static double scribnerFormula(double smallIn, double lengthFt) {
-    return polynomial(0.79, -2, -4, 16, smallIn, lengthFt);
+    return BoardPolynomial.SCRIBNER_FORMULA.scale(smallIn, lengthFt);
   }
 
   /**
@@ -88,7 +72,7 @@ public final class BoardFeet {
    * @return board feet by the Vermont rule
    */
   public static double vermont(double smallIn, double lengthFt) {
-    return polynomial(1, 0, 0, 24, smallIn, lengthFt);
+    return BoardPolynomial.VERMONT.scale(smallIn, lengthFt);
   }
 
   /**
@@ -99,7 +83,7 @@ public final class BoardFeet {
    * @return board feet by Roy
    */
   public static double roy(double smallIn, double lengthFt) {
-    return (smallIn - 1) * (smallIn - 1) * lengthFt / 20;
+    return BoardPolynomial.ROY.scale(smallIn, lengthFt);
   }
 
   /**
@@ -110,7 +94,7 @@ public final class BoardFeet {
    * @return board feet by the Ontario rule
    */
   public static double ontario(double smallIn, double lengthFt) {
-    return polynomial(0.55, -1.2, 0, 12, smallIn, lengthFt);
+    return BoardPolynomial.ONTARIO.scale(smallIn, lengthFt);
   }
 
   /**
@@ -121,8 +105,7 @@ public final class BoardFeet {
    * @return board feet by the British Columbia rule
    */
   public static double britishColumbia(double smallIn, double lengthFt) {
-    double inner = smallIn - 1.5;
-    return inner * inner * Math.PI * 2 * lengthFt / 132;
+    return BoardPolynomial.BRITISH_COLUMBIA.scale(smallIn, lengthFt);
   }
 
   /**
@@ -133,7 +116,7 @@ public final class BoardFeet {
    * @return board feet by Knouf
    */
   public static double knouf(double smallIn, double lengthFt) {
-    return polynomial(1, -3, 0, 20, smallIn, lengthFt);
+    return BoardPolynomial.KNOUF.scale(smallIn, lengthFt);
   }
 
   /**
@@ -144,7 +127,7 @@ public final class BoardFeet {
    * @return board feet by Ropp
    */
   public static double ropp(double smallIn, double lengthFt) {
-    return polynomial(1, 0, -60, 20, smallIn, lengthFt);
+    return BoardPolynomial.ROPP.scale(smallIn, lengthFt);
   }
 
   /**
@@ -155,7 +138,7 @@ public final class BoardFeet {
    * @return Blodgett feet
    */
   public static double blodgett(double diameterIn, double lengthFt) {
-    return polynomial(1, 0, 0, 256, diameterIn, lengthFt);
+    return BoardPolynomial.BLODGETT.scale(diameterIn, lengthFt);
   }
 
   /**

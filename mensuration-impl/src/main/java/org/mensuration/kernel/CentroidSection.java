@@ -9,8 +9,6 @@ public final class CentroidSection {
   /** Divides π d² with d in cm to give an area in m². */
   private static final double AREA_DIVISOR = 40000.0;
 
-  private static final double ROOT_2 = Math.sqrt(2);
-
   private CentroidSection() {}
 
   /**
@@ -34,7 +32,7 @@ public final class CentroidSection {
    * @return the share, from a half to the root of a half
    */
   static double share(double areaRatio) {
-    return (1 + areaRatio) / (ROOT_2 * (Math.sqrt(1 + areaRatio * areaRatio) + ROOT_2 * areaRatio));
+    return (1 + areaRatio) / (root(areaRatio) + 2 * areaRatio);
   }
 
   /**
@@ -47,20 +45,28 @@ public final class CentroidSection {
    * @return volume in m³
    */
   public static double volume(double largeCm, double centroidCm, double smallCm, double lengthM) {
-    double ratio = smallCm / largeCm;
-    double mean =
-        mean(largeCm * largeCm, centroidCm * centroidCm, smallCm * smallCm, share(ratio * ratio));
+    double mean = mean(largeCm * largeCm, centroidCm * centroidCm, smallCm * smallCm);
     return Math.PI * mean * lengthM / AREA_DIVISOR;
   }
 
   /**
-   * Mean of the quadratic through three areas, the middle one at a share from the small end. The
-   * weights sum to one; at a half they are Newton's.
+   * Mean of the quadratic through the areas of the ends and of the place between them. With the
+   * share s of the place the weights are (2 - 3s)/(6(1 - s)), 1/(6s(1 - s)) and (3s - 1)/(6s). The
+   * first passes through zero where the small area is a seventh of the large one, and is written by
+   * its factors so that it keeps its digits there. For equal ends they are Newton's.
    */
-  static double mean(double large, double centroid, double small, double share) {
-    double rest = 1 - share;
-    return (2 - 3 * share) / (6 * rest) * large
-        + centroid / (6 * (share * rest))
-        + (3 * share - 1) / (6 * share) * small;
+  static double mean(double large, double centroid, double small) {
+    double ratio = small / large;
+    double root = root(ratio);
+    double whole = root + 2 * ratio;
+    double rest = root + (ratio - 1);
+    double first = (7 * ratio - 1) * (1 + ratio) / ((2 * root + (3 - ratio)) * (6 * rest));
+    double second = whole * whole / (6 * ((1 + ratio) * rest));
+    double third = (3 + ratio - root) / (6 * (1 + ratio));
+    return first * large + second * centroid + third * small;
+  }
+
+  private static double root(double areaRatio) {
+    return Math.sqrt(2 * (1 + areaRatio * areaRatio));
   }
 }

@@ -2,7 +2,8 @@ package org.mensuration.kernel;
 
 /**
  * Solid volume of a log: diameters in cm, length in m, volume in m³. Unchecked: NaN in, NaN out.
- * Stateless and thread-safe.
+ * Stateless and thread-safe. The weights of the rules that weigh areas stand in {@link
+ * WeightedAreas}.
  */
 public final class LogVolume {
   /** Divides π d² with d in cm to give an area in m². */
@@ -18,7 +19,7 @@ public final class LogVolume {
    * @return volume in m³
    */
   public static double huber(double middleCm, double lengthM) {
-    return Math.PI * (middleCm * middleCm) * lengthM / AREA_DIVISOR;
+    return WeightedAreas.HUBER.volume(middleCm, 0, 0, 0, lengthM);
   }
 
   /**
@@ -30,7 +31,7 @@ public final class LogVolume {
    * @return volume in m³
    */
   public static double smalian(double largeCm, double smallCm, double lengthM) {
-    return Math.PI * (largeCm * largeCm + smallCm * smallCm) * lengthM / (2 * AREA_DIVISOR);
+    return WeightedAreas.SMALIAN.volume(largeCm, smallCm, 0, 0, lengthM);
   }
 
   /**
@@ -43,10 +44,7 @@ public final class LogVolume {
    * @return volume in m³
    */
   public static double newton(double largeCm, double middleCm, double smallCm, double lengthM) {
-    return Math.PI
-        * (largeCm * largeCm + 4 * (middleCm * middleCm) + smallCm * smallCm)
-        * lengthM
-        / (6 * AREA_DIVISOR);
+    return WeightedAreas.NEWTON.volume(largeCm, middleCm, smallCm, 0, lengthM);
   }
 
   /**
@@ -106,10 +104,7 @@ public final class LogVolume {
    * @return volume in m³
    */
   public static double bruceButt(double largeCm, double smallCm, double lengthM) {
-    return Math.PI
-        * (0.25 * (largeCm * largeCm) + 0.75 * (smallCm * smallCm))
-        * lengthM
-        / AREA_DIVISOR;
+    return WeightedAreas.BRUCE_BUTT.volume(largeCm, smallCm, 0, 0, lengthM);
   }
 
   /**
@@ -121,7 +116,7 @@ public final class LogVolume {
    * @return volume in m³
    */
   public static double hossfeld(double thirdCm, double topCm, double lengthM) {
-    return Math.PI * (3 * (thirdCm * thirdCm) + topCm * topCm) * lengthM / (4 * AREA_DIVISOR);
+    return WeightedAreas.HOSSFELD.volume(thirdCm, topCm, 0, 0, lengthM);
   }
 
   /**
@@ -135,9 +130,7 @@ public final class LogVolume {
    */
   public static double simony(
       double quarterCm, double middleCm, double threeQuarterCm, double lengthM) {
-    double squares =
-        2 * (quarterCm * quarterCm) - middleCm * middleCm + 2 * (threeQuarterCm * threeQuarterCm);
-    return Math.PI * squares * lengthM / (3 * AREA_DIVISOR);
+    return WeightedAreas.SIMONY.volume(quarterCm, middleCm, threeQuarterCm, 0, lengthM);
   }
 
   /**
@@ -152,12 +145,8 @@ public final class LogVolume {
    */
   public static double threeEighths(
       double largeCm, double firstThirdCm, double secondThirdCm, double smallCm, double lengthM) {
-    double squares =
-        largeCm * largeCm
-            + 3 * (firstThirdCm * firstThirdCm)
-            + 3 * (secondThirdCm * secondThirdCm)
-            + smallCm * smallCm;
-    return Math.PI * squares * lengthM / (8 * AREA_DIVISOR);
+    return WeightedAreas.THREE_EIGHTHS.volume(
+        largeCm, firstThirdCm, secondThirdCm, smallCm, lengthM);
   }
 
   /**

@@ -150,7 +150,7 @@ public final class RuleBias {
     double small = diameterRatio * diameterRatio;
     double share = CentroidSection.share(small);
     double centroid = area(exponent, diameterRatio, share, 1 - share, 1);
-    return percent(CentroidSection.mean(1, centroid, small, share), exponent, diameterRatio);
+    return percent(CentroidSection.mean(1, centroid, small), exponent, diameterRatio);
   }
 
   /**

@@ -23,6 +23,7 @@ import org.mensuration.internal.formula.Definition;
 import org.mensuration.internal.source.BoardWorks;
 import org.mensuration.internal.source.Works;
 import org.mensuration.kernel.BoardFeet;
+import org.mensuration.kernel.BoardPolynomial;
 import org.mensuration.source.Citation;
 import org.mensuration.source.Role;
 
@@ -43,6 +44,7 @@ public final class BoardFormulas {
           .explainedBy(Works.CASSENS_FNR191, "section Log Rules")
           .note("taper is ignored; small logs scale low and logs over 28 in high")
           .note("below 4 in the square would grow again, so the rule refuses")
+          .inBulk(PolynomialBoardFormulas.polynomial(BoardPolynomial.DOYLE))
           .kernel2(BoardFeet::doyle);
 
   /** International 1/4-inch by sections. */

@@ -15,9 +15,11 @@ import org.mensuration.formula.Domain;
 import org.mensuration.formula.Equation;
 import org.mensuration.formula.Nature;
 import org.mensuration.internal.formula.BoundFormula;
+import org.mensuration.internal.formula.BulkKernel;
 import org.mensuration.internal.formula.Definition;
 import org.mensuration.internal.source.Works;
 import org.mensuration.kernel.LogVolume;
+import org.mensuration.kernel.WeightedAreas;
 import org.mensuration.source.Citation;
 import org.mensuration.source.Role;
 
@@ -34,6 +36,7 @@ public final class LogFormulas {
           .gives("volume", "V", "m3", area("g_m", "d_m", times(sym("g_m"), sym("L"))))
           .definedBy(Works.BRIGGS_CH2, "Table 2-1")
           .note("exact for a cylinder and a paraboloid; low for a cone and a neiloid")
+          .inBulk(weighted(WeightedAreas.HUBER))
           .kernel2(LogVolume::huber);
 
   /** Smalian. */
@@ -49,6 +52,7 @@ public final class LogFormulas {
                   area("g_s", "d_s", times(over(plus(sym("g_l"), sym("g_s")), num(2)), sym("L")))))
           .definedBy(Works.BRIGGS_CH2, "Table 2-1")
           .note("exact for a cylinder and a paraboloid; high for a cone, a neiloid and butt swell")
+          .inBulk(weighted(WeightedAreas.SMALIAN))
           .kernel3(LogVolume::smalian);
 
   /** Newton. */
@@ -77,6 +81,7 @@ public final class LogFormulas {
                               sym("L"))))))
           .definedBy(Works.BRIGGS_CH2, "Table 2-1")
           .note("exact for a cylinder, a paraboloid, a cone and a neiloid")
+          .inBulk(weighted(WeightedAreas.NEWTON))
           .kernel4(LogVolume::newton);
 
   /** Frustum of a cone. */
@@ -156,6 +161,7 @@ public final class LogFormulas {
                           sym("L")))))
           .cites(Citation.fromMemory(Role.DEFINES, Works.BRUCE1982, "formula"))
           .note("for butt logs only; as a general rule it is far too low")
+          .inBulk(weighted(WeightedAreas.BRUCE_BUTT))
           .kernel3(LogVolume::bruceButt);
 
   /** Hossfeld. */
@@ -177,6 +183,7 @@ public final class LogFormulas {
                       times(over(plus(times(num(3), sym("g_3")), sym("g_t")), num(4)), sym("L")))))
           .cites(Citation.fromMemory("three times the area at one third and once the top area"))
           .note("exact for a paraboloid and a cone")
+          .inBulk(weighted(WeightedAreas.HOSSFELD))
           .kernel3(LogVolume::hossfeld);
 
   /** Simony. */
@@ -212,6 +219,7 @@ public final class LogFormulas {
           .note("exact for a paraboloid, a cone and a neiloid")
           .note(
               "the limit on the middle keeps the volume from falling below zero and leaves room for a whorl; it is a choice of this library")
+          .inBulk(weighted(WeightedAreas.SIMONY))
           .kernel4(LogVolume::simony);
 
   /** Cylinder of the small end. */
@@ -221,6 +229,7 @@ public final class LogFormulas {
           .input("length", "L", "m", LENGTH, "length of the log")
           .gives("volume", "V", "m3", area("g_s", "d_s", times(sym("g_s"), sym("L"))))
           .cites(Citation.commonPractice("the largest cylinder that a straight log holds"))
+          .inBulk(weighted(WeightedAreas.HUBER))
           .kernel2(LogVolume::smallEndCylinder);
 
   /** Sorenson. */
@@ -264,6 +273,11 @@ public final class LogFormulas {
         .input("small_diameter", "d_s", "cm", DIAMETER, "diameter of the small end")
         .input("length", "L", "m", LENGTH, "length of the log")
         .relation("small_diameter", AT_MOST, 1, "large_diameter", "d_s ≤ d_l");
+  }
+
+  /** The diameters in the order of the places, then the length, which has no weight as a place. */
+  static BulkKernel weighted(WeightedAreas rule) {
+    return (columns, results) -> rule.volumes(columns, columns[columns.length - 1], results);
   }
 
   static Equation root(Equation cube) {

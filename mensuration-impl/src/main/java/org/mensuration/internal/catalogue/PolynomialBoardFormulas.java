@@ -16,9 +16,11 @@ import org.mensuration.formula.Domain;
 import org.mensuration.formula.Equation;
 import org.mensuration.formula.Nature;
 import org.mensuration.internal.formula.BoundFormula;
+import org.mensuration.internal.formula.BulkKernel;
 import org.mensuration.internal.formula.Definition;
 import org.mensuration.internal.source.Works;
 import org.mensuration.kernel.BoardFeet;
+import org.mensuration.kernel.BoardPolynomial;
 import org.mensuration.source.Citation;
 import org.mensuration.source.Role;
 
@@ -49,6 +51,7 @@ public final class PolynomialBoardFormulas {
           .cites(Citation.fromMemory(Role.DEFINES, Works.TEXTBOOK_MEM, "log-rule chapter"))
           .note("the regression is not the printed table: see the table rules")
           .note("negative below 3.85 in, so the rule refuses")
+          .inBulk(polynomial(BoardPolynomial.SCRIBNER_FORMULA))
           .kernel2(BoardFeet::scribnerFormula);
 
   /** Vermont rule. */
@@ -60,6 +63,7 @@ public final class PolynomialBoardFormulas {
           .note(
               "half the square for twelve feet, in proportion when shorter; the statute scales"
                   + " longer logs in twelve-foot sections, each with its own measured diameter")
+          .inBulk(polynomial(BoardPolynomial.VERMONT))
           .kernel2(BoardFeet::vermont);
 
   /** Roy rule. */
@@ -69,6 +73,7 @@ public final class PolynomialBoardFormulas {
               "scale", "V", "bf", over(times(squared(minus(sym("D"), num(1))), sym("L")), num(20)))
           .cites(Citation.fromMemory(Role.DEFINES, Works.FREESE_FPL01, RECALLED))
           .note("best at 14 and 16 ft; the square would grow again below 1 in")
+          .inBulk(polynomial(BoardPolynomial.ROY))
           .kernel2(BoardFeet::roy);
 
   /** Ontario rule. */
@@ -90,6 +95,7 @@ public final class PolynomialBoardFormulas {
                   num(12)))
           .cites(Citation.fromMemory(Role.DEFINES, Works.FREESE_FPL01, RECALLED))
           .note("negative below 2.19 in, so the rule refuses")
+          .inBulk(polynomial(BoardPolynomial.ONTARIO))
           .kernel2(BoardFeet::ontario);
 
   /** British Columbia board-foot rule. */
@@ -110,6 +116,7 @@ public final class PolynomialBoardFormulas {
                   over(sym("L"), num(12))))
           .cites(Citation.fromMemory(Role.DEFINES, Works.FREESE_FPL01, RECALLED))
           .note("3/4-inch slab ring, one-inch board and 3/8-inch kerf")
+          .inBulk(polynomial(BoardPolynomial.BRITISH_COLUMBIA))
           .kernel2(BoardFeet::britishColumbia);
 
   /** Knouf rule of thumb. */
@@ -122,6 +129,7 @@ public final class PolynomialBoardFormulas {
               over(times(minus(squared(sym("D")), times(num(3), sym("D"))), sym("L")), num(20)))
           .cites(Citation.fromMemory(Role.DEFINES, Works.TEXTBOOK_MEM, "log-rule chapter"))
           .note("a rule of thumb for Scribner")
+          .inBulk(polynomial(BoardPolynomial.KNOUF))
           .kernel2(BoardFeet::knouf);
 
   /** Ropp rule of thumb. */
@@ -131,6 +139,7 @@ public final class PolynomialBoardFormulas {
               "scale", "V", "bf", over(times(minus(squared(sym("D")), num(60)), sym("L")), num(20)))
           .cites(Citation.fromMemory(Role.DEFINES, Works.TEXTBOOK_MEM, "log-rule chapter"))
           .note("negative below 7.75 in, so the rule refuses")
+          .inBulk(polynomial(BoardPolynomial.ROPP))
           .kernel2(BoardFeet::ropp);
 
   /** Blodgett. */
@@ -141,6 +150,7 @@ public final class PolynomialBoardFormulas {
           .gives("blodgett_feet", "U", "1", units())
           .definedBy(Works.AMERICANA_WM, "page 6 of the web copy")
           .note("one unit is a piece 16 in across and 1 ft long")
+          .inBulk(polynomial(BoardPolynomial.BLODGETT))
           .kernel2(BoardFeet::blodgett);
 
   /** Blodgett in board feet by the middle. */
@@ -210,6 +220,10 @@ public final class PolynomialBoardFormulas {
 
   private static Equation units() {
     return times(squared(over(sym("D"), num(16))), sym("L"));
+  }
+
+  static BulkKernel polynomial(BoardPolynomial rule) {
+    return (columns, results) -> rule.scales(columns[0], columns[1], results);
   }
 
   private static Definition rule(String id, String title, Nature nature, Domain diameter) {

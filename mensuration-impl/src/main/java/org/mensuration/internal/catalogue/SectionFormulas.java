@@ -95,12 +95,12 @@ public final class SectionFormulas {
           .input("small_diameter", "d_s", "cm", NOT_NEGATIVE, SMALL)
           .input("length", "L", "m", Domain.above(0), LENGTH)
           .relation("small_diameter", AT_MOST, 1, "large_diameter", "d_s ≤ d_l")
-          .relation("centroid_diameter", AT_LEAST, 0.3, "large_diameter", "d_c ≥ 0.3 d_l")
+          .relation("centroid_diameter", AT_LEAST, 0.4, "large_diameter", "d_c ≥ 0.4 d_l")
           .gives("volume", "V", "m3", centroid())
           .cites(Citation.fromMemory(Role.DEFINES, SolidWorks.WIANT1992, "formula"))
           .note("exact for a paraboloid and a cone; log/centroid-position says where to measure")
           .note(
-              "below 0.3 of the large end the fitted area would give a negative volume; the limit is a choice of this library")
+              "below 0.3 of the large end the fitted area would give a negative volume; the limit of 0.4 is a choice of this library")
           .kernel4(CentroidSection::volume);
 
   /** Frustum of a solid of revolution. */

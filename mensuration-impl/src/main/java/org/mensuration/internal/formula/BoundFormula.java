@@ -2,6 +2,7 @@ package org.mensuration.internal.formula;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import org.mensuration.formula.Domain;
 import org.mensuration.formula.Equation;
 import org.mensuration.formula.EquationText;
@@ -22,12 +23,14 @@ public final class BoundFormula implements Formula {
 
   private final Facts facts;
   private final Kernel kernel;
+  private final Optional<BulkKernel> bulk;
   private final InputCheck check;
   private final PrintedCells cells;
 
-  BoundFormula(Facts facts, Kernel kernel) {
+  BoundFormula(Facts facts, Kernel kernel, Optional<BulkKernel> bulk) {
     this.facts = facts;
     this.kernel = kernel;
+    this.bulk = bulk;
     this.check = new InputCheck(facts.parameters(), facts.relations());
     this.cells = new PrintedCells(facts.equation(), facts.parameters());
   }
@@ -160,6 +163,12 @@ public final class BoundFormula implements Formula {
             id() + ": " + parameter.name() + " is a list; call applyTo row by row");
       }
     }
+    if (bulk.isPresent() && check.acceptsAll(columns, results.length)) {
+      bulk.get().fill(columns, results);
+      if (allFinite(results)) {
+        return;
+      }
+    }
     double[][] x = new double[width][1];
     for (int row = 0; row < results.length; row++) {
       boolean inside = true;
@@ -171,6 +180,14 @@ public final class BoundFormula implements Formula {
       results[row] =
           Math.abs(result) < Double.POSITIVE_INFINITY ? result : checked("row " + row, x);
     }
+  }
+
+  private static boolean allFinite(double[] results) {
+    boolean finite = true;
+    for (double result : results) {
+      finite &= Math.abs(result) < Double.POSITIVE_INFINITY;
+    }
+    return finite;
   }
 
   @Override

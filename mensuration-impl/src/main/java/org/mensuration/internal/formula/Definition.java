@@ -25,6 +25,7 @@ public final class Definition {
   private final List<String> notes = new ArrayList<>();
   private Optional<Result> result = Optional.empty();
   private Optional<Equation> equation = Optional.empty();
+  private Optional<BulkKernel> bulk = Optional.empty();
 
   private Definition(String id, String title, Nature nature) {
     this.id = id;
@@ -190,6 +191,17 @@ public final class Definition {
   }
 
   /**
+   * Adds a kernel for many rows at once, of the same arithmetic as the kernel.
+   *
+   * @param kernel the arithmetic
+   * @return this
+   */
+  public Definition inBulk(BulkKernel kernel) {
+    bulk = Optional.of(kernel);
+    return this;
+  }
+
+  /**
    * Binds the kernel.
    *
    * @param kernel the arithmetic
@@ -207,7 +219,8 @@ public final class Definition {
             equation.orElseThrow(() -> new IllegalStateException(id + " has no equation")),
             List.copyOf(citations),
             List.copyOf(notes)),
-        kernel);
+        kernel,
+        bulk);
   }
 
   /**

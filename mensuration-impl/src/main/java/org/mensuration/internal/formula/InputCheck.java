@@ -66,6 +66,40 @@ final class InputCheck {
     return true;
   }
 
+  /**
+   * Whether all rows of all columns are allowed. Column by column, so that the loops stay simple; a
+   * refusal is left to the walk row by row, which names the row.
+   */
+  boolean acceptsAll(double[][] columns, int rows) {
+    boolean accepted = true;
+    for (int i = 0; i < domains.length; i++) {
+      Domain domain = domains[i];
+      double[] column = columns[i];
+      for (int row = 0; row < rows; row++) {
+        accepted &= domain.contains(column[row]);
+      }
+    }
+    for (int r = 0; r < factors.length && accepted; r++) {
+      accepted = holdsInAll(r, columns, rows);
+    }
+    return accepted;
+  }
+
+  private boolean holdsInAll(int r, double[][] columns, int rows) {
+    boolean holds = true;
+    Relation relation = relations.get(r);
+    for (int row = 0; row < rows; row++) {
+      double sum = 0;
+      for (int i = 0; i < columns.length; i++) {
+        if (factors[r][i] != 0) {
+          sum += factors[r][i] * columns[i][row];
+        }
+      }
+      holds &= relation.comparison().holds(sum, relation.bound());
+    }
+    return holds;
+  }
+
   /** Whether every relation holds; the domains are not looked at. */
   boolean holdsAll(double[][] x) {
     for (int r = 0; r < factors.length; r++) {
