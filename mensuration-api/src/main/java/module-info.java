@@ -16,4 +16,5 @@ module org.mensuration.api {
   exports org.mensuration.source;
   exports org.mensuration.stand;
   exports org.mensuration.stem;
+  exports org.mensuration.wood;
 }

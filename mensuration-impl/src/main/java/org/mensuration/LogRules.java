@@ -1,10 +1,10 @@
 package org.mensuration;
 
 import org.mensuration.internal.catalogue.LogFormulas;
-import org.mensuration.internal.log.BoardRules;
-import org.mensuration.internal.log.Comparisons;
 import org.mensuration.internal.catalogue.SectionFormulas;
+import org.mensuration.internal.log.BoardRules;
 import org.mensuration.internal.log.CentroidRule;
+import org.mensuration.internal.log.Comparisons;
 import org.mensuration.internal.log.MeasuredRule;
 import org.mensuration.internal.log.Place;
 import org.mensuration.internal.log.SolidFrustumRule;

@@ -30,6 +30,7 @@ public final class Topics {
     all.addAll(SectionFormulas.ALL);
     all.addAll(BiasFormulas.ALL);
     all.addAll(SectionBiasFormulas.ALL);
+    all.addAll(ConversionFormulas.ALL);
     all.addAll(BoardFormulas.ALL);
     all.addAll(PolynomialBoardFormulas.ALL);
     all.addAll(BoardTableFormulas.ALL);

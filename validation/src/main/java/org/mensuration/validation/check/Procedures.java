@@ -21,6 +21,7 @@ final class Procedures {
     all.add(new BasalAreaFromCounts());
     all.addAll(ScalingProcedures.ALL);
     all.addAll(StemProcedures.ALL);
+    all.addAll(UnitProcedures.ALL);
     return List.copyOf(all);
   }
 

@@ -1,0 +1,2 @@
+/** Published factors between measures of wood. */
+package org.mensuration.internal.wood;
