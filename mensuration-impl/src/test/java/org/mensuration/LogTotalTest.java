@@ -122,6 +122,34 @@ class LogTotalTest {
     }
   }
 
+  @Test
+  void areasOfACalculusExerciseAddUp() {
+    // Areas at every metre, Stewart, Calculus, 8th edition, section 5.2, exercise 44. Huber over 2
+    // m
+    // gives the 5.80 of a printed solution; by Smalian over 1 m and by Newton over 2 m it is 5.75
+    // and 5.7667.
+    double[] areas = {0.68, 0.65, 0.64, 0.61, 0.58, 0.59, 0.53, 0.55, 0.52, 0.50, 0.48};
+    List<Log> oneMetre = new ArrayList<>();
+    for (int i = 1; i < areas.length; i++) {
+      Quantity<Length> low = circle(Math.max(areas[i - 1], areas[i]));
+      oneMetre.add(Log.of(low, circle(Math.min(areas[i - 1], areas[i])), metres(1)));
+    }
+    List<Log> twoMetres = new ArrayList<>();
+    for (int i = 2; i < areas.length; i += 2) {
+      twoMetres.add(
+          Log.of(circle(areas[i - 2]), circle(areas[i]), metres(2))
+              .withMiddle(circle(areas[i - 1])));
+    }
+    assertThat(volume(LogRules.total(LogRules.huber(), twoMetres))).isCloseTo(5.80, within(1e-12));
+    assertThat(volume(LogRules.total(LogRules.smalian(), oneMetre))).isCloseTo(5.75, within(1e-12));
+    assertThat(volume(LogRules.total(LogRules.newton(), twoMetres)))
+        .isCloseTo(5.7667, within(0.00005));
+  }
+
+  private static Quantity<Length> circle(double area) {
+    return metres(Math.sqrt(4 * area / Math.PI));
+  }
+
   private static Quantity<Length> diameter(double metresFromTip) {
     return metres(Math.sqrt(4 / Math.PI * 0.1 * metresFromTip / 20));
   }

@@ -25,7 +25,10 @@ import org.mensuration.gauge.AngleGauge;
 import org.mensuration.gauge.CountPoint;
 import org.mensuration.gauge.CountedTree;
 import org.mensuration.log.Log;
+import org.mensuration.log.LogTotal;
+import org.mensuration.log.LogWarning;
 import org.mensuration.log.RuleComparison;
+import org.mensuration.log.Tip;
 import org.mensuration.optics.OpticalScale;
 import org.mensuration.quantity.BarkBasis;
 import org.mensuration.quantity.BasalAreaPerArea;
@@ -35,6 +38,8 @@ import org.mensuration.scaling.LogScaler;
 import org.mensuration.scaling.ScaledLog;
 import org.mensuration.stand.Interval;
 import org.mensuration.stand.StandEstimate;
+import org.mensuration.wood.ConversionFactor;
+import org.mensuration.wood.WoodAmount;
 
 /** The examples of the README, which quotes what stands between the marks. */
 @Tag("locale")
@@ -54,6 +59,30 @@ class UserGuideTest {
     assertThat(in(section, CUBIC_METRE)).isCloseTo(cubicMetres, within(1e-15));
     assertThat(cubicFeet).isCloseTo(cubicMetres / (0.3048 * 0.3048 * 0.3048), within(1e-12));
     assertThat(steps.toString()).contains("46", "31.5", "Smalian").doesNotContain("31,5");
+  }
+
+  @Test
+  void sections() {
+    // begin sections
+    Log butt = Log.of(centimetres(46), centimetres(38), metres(4)).withMiddle(centimetres(47));
+    Log upper = Log.of(centimetres(38), centimetres(30), metres(4)).withMiddle(centimetres(34));
+    Tip tip = Tip.cone(centimetres(30), metres(9));
+    LogTotal stem = LogRules.total(LogRules.newton(), List.of(butt, upper), tip);
+    List<LogWarning> odd = stem.warnings(); // the middle of 47 cm: computed, and said
+    double bias = LogBias.percent(LogRules.smalian(), 2, 0.8); // 0.82 % on a cone to 0.8
+    WoodAmount stack = WoodConversions.stackAs(metres(5), metres(2), metres(1), "de:rm-ob");
+    ConversionFactor factor = WoodConversions.factors("de:rm-ob", "de:fm-ub").get(0); // 0.7
+    WoodAmount solid = factor.convert(stack); // 7 m3 of 10; one way, with its source
+    // end sections
+    // By hand, in units of π/40000 m³: both sections by Newton, a third of the foot for the tip.
+    double byHand =
+        (2116 + 4 * 2209 + 1444) / 6.0 * 4 + (1444 + 4 * 1156 + 900) / 6.0 * 4 + 900 / 3.0 * 9;
+    assertThat(in(stem.volume(), CUBIC_METRE)).isCloseTo(byHand * Math.PI / 40000, within(1e-14));
+    assertThat(odd).singleElement().satisfies(o -> assertThat(o.reading()).isEqualTo("middle"));
+    assertThat(bias).isCloseTo(0.8197, within(0.00005));
+    assertThat(stack.amount()).isEqualTo(10);
+    assertThat(factor.condition()).isEqualTo("HKS, pieces of 1 m");
+    assertThat(solid).isEqualTo(WoodConversions.amount(7, "de:fm-ub"));
   }
 
   @Test
