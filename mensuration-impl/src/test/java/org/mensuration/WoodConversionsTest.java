@@ -8,7 +8,6 @@ import static org.mensuration.units.Measures.cubicFeet;
 import static org.mensuration.units.Measures.feet;
 import static org.mensuration.units.Measures.in;
 import static org.mensuration.units.Measures.metres;
-import static org.mensuration.units.Measures.of;
 
 import java.math.BigDecimal;
 import java.util.HashMap;
@@ -22,6 +21,7 @@ import org.mensuration.quantity.BarkBasis;
 import org.mensuration.quantity.LogScale;
 import org.mensuration.source.Standing;
 import org.mensuration.units.ForestUnits;
+import org.mensuration.units.Measures;
 import org.mensuration.wood.ConversionFactor;
 import org.mensuration.wood.WoodAmount;
 import org.mensuration.wood.WoodMeasure;
@@ -122,7 +122,8 @@ class WoodConversionsTest {
   @Test
   void overrunCountsFromTheScale() {
     LogScale scale = new LogScale("Doyle", 1000, "bf", BarkBasis.UNDER);
-    assertThat(WoodConversions.overrunPercent(of(1200, ForestUnits.LUMBER_BOARD_FOOT), scale))
+    assertThat(
+            WoodConversions.overrunPercent(Measures.of(1200, ForestUnits.LUMBER_BOARD_FOOT), scale))
         .isEqualTo(20);
     assertThat(WoodConversions.overrunPercent(cubicFeet(75), scale))
         .isCloseTo(-10, within(1e-12)); // 900 board feet of lumber

@@ -3,7 +3,6 @@ package org.mensuration.validation.check;
 import static org.mensuration.units.Measures.cubicMetres;
 import static org.mensuration.units.Measures.cubicMetresPerHectare;
 import static org.mensuration.units.Measures.in;
-import static org.mensuration.units.Measures.of;
 
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import org.mensuration.formula.Domain;
 import org.mensuration.formula.Parameter;
 import org.mensuration.formula.Result;
 import org.mensuration.units.ForestUnits;
+import org.mensuration.units.Measures;
 
 /** Conversions of units that somebody printed, by the units of the library. Immutable. */
 final class UnitProcedures {
@@ -32,7 +32,8 @@ final class UnitProcedures {
               "volume-of-lumber",
               parameter("lumber", "bf"),
               new Result("volume", "V", "m3"),
-              value -> in(of(value, ForestUnits.LUMBER_BOARD_FOOT), ForestUnits.CUBIC_METRE)),
+              value ->
+                  in(Measures.of(value, ForestUnits.LUMBER_BOARD_FOOT), ForestUnits.CUBIC_METRE)),
           new Conversion(
               "lumber-in-volume",
               parameter("volume", "m3"),
