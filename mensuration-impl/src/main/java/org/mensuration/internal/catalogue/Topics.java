@@ -31,6 +31,12 @@ public final class Topics {
     all.addAll(BiasFormulas.ALL);
     all.addAll(SectionBiasFormulas.ALL);
     all.addAll(ConversionFormulas.ALL);
+    all.addAll(BarkBySpeciesFormulas.ALL);
+    all.addAll(BarkFormulas.ALL);
+    all.addAll(Gb4814Formulas.ALL);
+    all.addAll(SmallEndFormulas.ALL);
+    all.addAll(MiddleFormulas.ALL);
+    all.addAll(GirthFormulas.ALL);
     all.addAll(BoardFormulas.ALL);
     all.addAll(PolynomialBoardFormulas.ALL);
     all.addAll(BoardTableFormulas.ALL);

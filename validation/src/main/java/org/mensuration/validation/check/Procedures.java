@@ -22,6 +22,7 @@ final class Procedures {
     all.addAll(ScalingProcedures.ALL);
     all.addAll(StemProcedures.ALL);
     all.addAll(UnitProcedures.ALL);
+    all.addAll(ConventionProcedures.ALL);
     return List.copyOf(all);
   }
 

@@ -1,0 +1,91 @@
+package org.mensuration.internal.convention;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.mensuration.internal.catalogue.MiddleFormulas;
+import org.mensuration.log.LogReadings;
+
+/** Rules that read both ends. Stateless and thread-safe. */
+final class BothEnds {
+  private BothEnds() {}
+
+  /**
+   * Both end diameters enter the formula. Immutable and thread-safe.
+   *
+   * @param reading rounding of each reading
+   */
+  record Each(ClassSteps reading) implements Sizing {
+    @Override
+    public double amount(RuleFacts facts, LogReadings readings, double length, StepLog log) {
+      double large = Diameters.at(ReadingPlace.LARGE, reading).diameter(facts, readings, log);
+      double small = Diameters.at(ReadingPlace.SMALL, reading).diameter(facts, readings, log);
+      return facts.formula().value(large, small, length);
+    }
+
+    @Override
+    public List<String> roundings() {
+      return reading.isNone() ? List.of() : List.of("each diameter " + reading.words("cm"));
+    }
+  }
+
+  /**
+   * The radii of both ends enter the formula. Immutable and thread-safe.
+   *
+   * @param radius rounding of each radius
+   */
+  record Radii(ClassSteps radius) implements Sizing {
+    @Override
+    public double amount(RuleFacts facts, LogReadings readings, double length, StepLog log) {
+      double large = radius(ReadingPlace.LARGE, facts, readings, log);
+      double small = radius(ReadingPlace.SMALL, facts, readings, log);
+      return facts.formula().value(large, small, length);
+    }
+
+    private double radius(ReadingPlace place, RuleFacts facts, LogReadings readings, StepLog log) {
+      double diameter = Diameters.at(place, ClassSteps.NONE).diameter(facts, readings, log);
+      String what = place.words() + " radius";
+      return log.reading(what, place.symbol(), radius, diameter / 2, "cm");
+    }
+
+    @Override
+    public List<String> roundings() {
+      return List.of("each radius " + radius.words("cm"));
+    }
+  }
+
+  /**
+   * The mean of two crossed readings of each end enters the formula. Immutable and thread-safe.
+   *
+   * @param reading rounding of each reading
+   * @param mean rounding of their mean
+   */
+  record MeanOfFour(ClassSteps reading, ClassSteps mean) implements Sizing {
+    @Override
+    public double amount(RuleFacts facts, LogReadings readings, double length, StepLog log) {
+      double[] four = new double[4];
+      int filled = 0;
+      for (ReadingPlace place : List.of(ReadingPlace.LARGE, ReadingPlace.SMALL)) {
+        double[] two = place.centimetres(facts, readings);
+        if (two.length != 2) {
+          throw facts.needs(
+              "two crossed readings of the " + place.words() + "; " + two.length + " given");
+        }
+        for (double value : two) {
+          String what = place.words() + " diameter";
+          four[filled++] = log.reading(what, place.symbol(), reading, value, "cm");
+        }
+      }
+      double average = MiddleFormulas.MEAN_OF_READINGS.applyTo(four);
+      double diameter = log.reading("mean diameter", "D", mean, average, "cm");
+      return facts.formula().value(diameter, length);
+    }
+
+    @Override
+    public List<String> roundings() {
+      List<String> words = new ArrayList<>();
+      words.add("each diameter " + reading.words("cm"));
+      words.add("mean diameter " + mean.words("cm"));
+      return words;
+    }
+  }
+}
