@@ -25,7 +25,7 @@ final class ComparedRules {
           LogRules.smallEndCylinder(),
           LogRules.sorenson());
 
-  static final List<ScaleRule> SCALES =
+  static final List<ScaleRule> BOARD_FEET =
       List.of(
           LogRules.doyle(),
           LogRules.scribnerFormula(),

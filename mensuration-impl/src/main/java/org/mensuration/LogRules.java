@@ -372,6 +372,6 @@ public final class LogRules {
    * @return the comparison
    */
   public static RuleComparison compare(Log log) {
-    return Comparisons.of(log, ComparedRules.SOLIDS, ComparedRules.SCALES);
+    return Comparisons.of(log, ComparedRules.SOLIDS, ComparedRules.BOARD_FEET);
   }
 }

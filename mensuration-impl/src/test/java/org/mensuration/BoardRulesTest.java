@@ -44,7 +44,7 @@ class BoardRulesTest {
   @Test
   void eachAgreesWithItsFormula() {
     int ofSmallEnd = 0;
-    for (ScaleRule rule : ComparedRules.SCALES) {
+    for (ScaleRule rule : ComparedRules.BOARD_FEET) {
       if (rule == LogRules.vermontSections()) {
         continue;
       }
@@ -63,16 +63,16 @@ class BoardRulesTest {
 
   @Test
   void idsAndTitlesAreOfOneRuleEach() {
-    assertThat(ComparedRules.SCALES.stream().map(rule -> rule.formula().id()))
+    assertThat(ComparedRules.BOARD_FEET.stream().map(rule -> rule.formula().id()))
         .doesNotHaveDuplicates();
-    assertThat(ComparedRules.SCALES.stream().map(rule -> rule.formula().title()))
+    assertThat(ComparedRules.BOARD_FEET.stream().map(rule -> rule.formula().title()))
         .doesNotHaveDuplicates();
   }
 
   @Test
   @Tag("catalogue")
   void everyWholeInchAndFootGivenInMetresScalesAlike() {
-    for (ScaleRule rule : ComparedRules.SCALES) {
+    for (ScaleRule rule : ComparedRules.BOARD_FEET) {
       int scaled = 0;
       for (int inch = 1; inch <= 60; inch++) {
         for (int foot = 1; foot <= 60; foot++) {
@@ -267,7 +267,7 @@ class BoardRulesTest {
   @Test
   void aSmallEndLargerThanTheLargeEndIsRefusedByEveryRule() {
     Log upsideDown = Log.of(inches(12), inches(14), feet(16)).withMiddle(inches(13));
-    for (ScaleRule rule : ComparedRules.SCALES) {
+    for (ScaleRule rule : ComparedRules.BOARD_FEET) {
       if (rule == LogRules.vermontSections()) {
         continue;
       }
@@ -319,7 +319,7 @@ class BoardRulesTest {
   void smoothRulesGrowWithDiameterAndLength(
       @ForAll @DoubleRange(min = 8, max = 58) double diameter,
       @ForAll @DoubleRange(min = 1, max = 40) double length) {
-    for (ScaleRule rule : ComparedRules.SCALES) {
+    for (ScaleRule rule : ComparedRules.BOARD_FEET) {
       if (rule.formula().parameters().get(0).domain().whole()) {
         continue;
       }

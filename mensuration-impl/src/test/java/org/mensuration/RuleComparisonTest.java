@@ -1,11 +1,14 @@
 package org.mensuration;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.mensuration.units.ForestUnits.CUBIC_METRE;
 import static org.mensuration.units.Measures.feet;
 import static org.mensuration.units.Measures.in;
 import static org.mensuration.units.Measures.inches;
 
+import java.lang.reflect.Method;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -14,6 +17,7 @@ import org.mensuration.internal.log.Comparisons;
 import org.mensuration.log.Log;
 import org.mensuration.log.RuleComparison;
 import org.mensuration.log.ScaleRule;
+import org.mensuration.log.SolidRule;
 import org.mensuration.quantity.BarkBasis;
 import org.mensuration.quantity.LogScale;
 
@@ -27,7 +31,7 @@ class RuleComparisonTest {
     RuleComparison comparison = LogRules.compare(LOG);
     assertThat(comparison.log()).isEqualTo(LOG);
     assertThat(comparison.lines())
-        .hasSize(ComparedRules.SOLIDS.size() + ComparedRules.SCALES.size());
+        .hasSize(ComparedRules.SOLIDS.size() + ComparedRules.BOARD_FEET.size());
     assertThat(comparison.lines().stream().map(RuleComparison.Line::id)).doesNotHaveDuplicates();
     assertThat(
             comparison.solids().size()
@@ -104,9 +108,25 @@ class RuleComparisonTest {
             throw new IllegalStateException("a defect of the rule");
           }
         };
-    org.assertj.core.api.Assertions.assertThatThrownBy(
-            () -> Comparisons.of(LOG, List.of(), List.of(broken)))
+    assertThatThrownBy(() -> Comparisons.of(LOG, List.of(), List.of(broken)))
         .isInstanceOf(IllegalStateException.class)
         .hasMessage("a defect of the rule");
+  }
+
+  @Test
+  void everyRuleOfTheFrontDoorIsCompared() throws ReflectiveOperationException {
+    List<Object> compared = new ArrayList<>(ComparedRules.SOLIDS);
+    compared.addAll(ComparedRules.BOARD_FEET);
+    int rules = 0;
+    for (Method method : LogRules.class.getMethods()) {
+      boolean rule =
+          SolidRule.class.isAssignableFrom(method.getReturnType())
+              || ScaleRule.class.isAssignableFrom(method.getReturnType());
+      if (rule && method.getParameterCount() == 0) {
+        assertThat(compared).as(method.getName()).contains(method.invoke(null));
+        rules++;
+      }
+    }
+    assertThat(rules).isEqualTo(compared.size());
   }
 }
