@@ -1,6 +1,8 @@
 package org.mensuration;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.mensuration.log.ConventionRule;
 import org.mensuration.log.ScaleRule;
 import org.mensuration.log.SolidRule;
 
@@ -46,5 +48,46 @@ final class ComparedRules {
           LogRules.knouf(),
           LogRules.ropp());
 
+  static final List<ConventionRule> CONVENTIONS =
+      List.of(
+          LogConventions.hoppus(),
+          LogConventions.fifthGirth(),
+          LogConventions.twoThirds(),
+          LogConventions.inscribedSquare(),
+          LogConventions.quarterGirthMetric(),
+          LogConventions.fifthDeducted(),
+          LogConventions.sixthDeducted(),
+          LogConventions.brereton(),
+          LogConventions.southSea(),
+          LogConventions.jas(),
+          LogConventions.jasShort(),
+          LogConventions.jasLong(),
+          LogConventions.unified1968(),
+          LogConventions.hiragoku(),
+          LogConventions.koreanSmallEnd(),
+          LogConventions.gb4814(),
+          LogConventions.gb4814Outside(),
+          LogConventions.gost2708(),
+          LogConventions.gost2708Interpolated(),
+          LogConventions.germanMid(),
+          LogConventions.germanMidTwoReadingsAbove20(),
+          LogConventions.frenchMid(),
+          LogConventions.frenchMidHalfMetres(),
+          LogConventions.frenchGirth(),
+          LogConventions.britishMid(),
+          LogConventions.radiusClasses(),
+          LogConventions.swedishTop(),
+          LogConventions.swedishMid(),
+          LogConventions.czechSpruce(),
+          LogConventions.czechPine(),
+          LogConventions.czechBeech());
+
   private ComparedRules() {}
+
+  /** Every rule with a unit of its own. */
+  static List<ScaleRule> scales() {
+    List<ScaleRule> scales = new ArrayList<>(BOARD_FEET);
+    scales.addAll(CONVENTIONS);
+    return scales;
+  }
 }

@@ -365,13 +365,14 @@ public final class LogRules {
   }
 
   /**
-   * A log by every rule of this class, one line a rule: what it gives, or why it does not apply.
-   * The figures do not add; each is that of its own rule.
+   * A log by every rule of this class and every convention of {@link LogConventions}, one line a
+   * rule: what it gives, or why it does not apply. The figures do not add; each is that of its own
+   * rule.
    *
    * @param log the log as measured
    * @return the comparison
    */
   public static RuleComparison compare(Log log) {
-    return Comparisons.of(log, ComparedRules.SOLIDS, ComparedRules.BOARD_FEET);
+    return Comparisons.of(log, ComparedRules.SOLIDS, ComparedRules.scales());
   }
 }

@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.mensuration.formula.Formula;
 import org.mensuration.internal.log.Comparisons;
+import org.mensuration.log.ConventionRule;
 import org.mensuration.log.Log;
 import org.mensuration.log.RuleComparison;
 import org.mensuration.log.ScaleRule;
@@ -31,8 +32,8 @@ class RuleComparisonTest {
     RuleComparison comparison = LogRules.compare(LOG);
     assertThat(comparison.log()).isEqualTo(LOG);
     assertThat(comparison.lines())
-        .hasSize(ComparedRules.SOLIDS.size() + ComparedRules.BOARD_FEET.size());
-    assertThat(comparison.lines().stream().map(RuleComparison.Line::id)).doesNotHaveDuplicates();
+        .hasSize(ComparedRules.SOLIDS.size() + ComparedRules.scales().size());
+    assertThat(comparison.lines().stream().map(RuleComparison.Line::title)).doesNotHaveDuplicates();
     assertThat(
             comparison.solids().size()
                 + comparison.scales().size()
@@ -95,6 +96,21 @@ class RuleComparisonTest {
   }
 
   @Test
+  void conventionsGoByTheirNames() {
+    RuleComparison comparison = LogRules.compare(LOG);
+    for (ConventionRule convention : ComparedRules.CONVENTIONS) {
+      assertThat(comparison.lines())
+          .filteredOn(line -> line.title().equals(convention.name()))
+          .singleElement()
+          .satisfies(line -> assertThat(line.id()).isEqualTo(convention.formula().id()));
+    }
+    assertThat(comparison.scales())
+        .filteredOn(line -> line.title().equals(LogConventions.jas().name()))
+        .singleElement()
+        .satisfies(line -> assertThat(line.scale()).isEqualTo(LogConventions.jas().scale(LOG)));
+  }
+
+  @Test
   void onlyRefusalsAreCaught() {
     ScaleRule broken =
         new ScaleRule() {
@@ -116,9 +132,11 @@ class RuleComparisonTest {
   @Test
   void everyRuleOfTheFrontDoorIsCompared() throws ReflectiveOperationException {
     List<Object> compared = new ArrayList<>(ComparedRules.SOLIDS);
-    compared.addAll(ComparedRules.BOARD_FEET);
+    compared.addAll(ComparedRules.scales());
+    List<Method> methods = new ArrayList<>(List.of(LogRules.class.getMethods()));
+    methods.addAll(List.of(LogConventions.class.getMethods()));
     int rules = 0;
-    for (Method method : LogRules.class.getMethods()) {
+    for (Method method : methods) {
       boolean rule =
           SolidRule.class.isAssignableFrom(method.getReturnType())
               || ScaleRule.class.isAssignableFrom(method.getReturnType());

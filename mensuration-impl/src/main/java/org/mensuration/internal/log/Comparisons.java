@@ -3,6 +3,7 @@ package org.mensuration.internal.log;
 import java.util.ArrayList;
 import java.util.List;
 import org.mensuration.formula.Formula;
+import org.mensuration.log.ConventionRule;
 import org.mensuration.log.Log;
 import org.mensuration.log.RuleComparison;
 import org.mensuration.log.ScaleRule;
@@ -32,21 +33,24 @@ public final class Comparisons {
     try {
       return new RuleComparison.Solid(formula.id(), formula.title(), rule.measure(log));
     } catch (IllegalArgumentException refusal) {
-      return refused(formula, refusal);
+      return refused(formula, formula.title(), refusal);
     }
   }
 
   private static RuleComparison.Line scaled(ScaleRule rule, Log log) {
     Formula formula = rule.formula();
+    // Conventions share formulas, so that each goes by its own name.
+    String name = rule instanceof ConventionRule convention ? convention.name() : formula.title();
     try {
-      return new RuleComparison.Scaled(formula.id(), formula.title(), rule.scale(log));
+      return new RuleComparison.Scaled(formula.id(), name, rule.scale(log));
     } catch (IllegalArgumentException refusal) {
-      return refused(formula, refusal);
+      return refused(formula, name, refusal);
     }
   }
 
-  private static RuleComparison.Line refused(Formula formula, IllegalArgumentException refusal) {
+  private static RuleComparison.Line refused(
+      Formula formula, String name, IllegalArgumentException refusal) {
     return new RuleComparison.NotApplicable(
-        formula.id(), formula.title(), String.valueOf(refusal.getMessage()));
+        formula.id(), name, String.valueOf(refusal.getMessage()));
   }
 }
