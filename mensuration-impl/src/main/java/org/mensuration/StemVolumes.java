@@ -1,0 +1,166 @@
+package org.mensuration;
+
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
+import org.mensuration.internal.catalogue.StemVolumeFormulas;
+import org.mensuration.internal.catalogue.VolumeEquationFormulas;
+import org.mensuration.internal.stem.HeightAccumulation;
+import org.mensuration.stem.StemReading;
+import org.mensuration.units.ForestUnits;
+import org.mensuration.units.Measures;
+import org.mensuration.units.UnitReader;
+
+/**
+ * Volume of a standing stem from few measurements. Stateless and thread-safe. Values outside a
+ * formula's domain throw {@link org.mensuration.formula.OutOfDomainException}.
+ */
+public final class StemVolumes {
+  private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);
+  private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);
+  private static final UnitReader<Length> INCHES = UnitReader.in(ForestUnits.INCH);
+
+  private StemVolumes() {}
+
+  /**
+   * From a form factor ({@code stem/volume-from-form-factor}).
+   *
+   * @param formFactor form factor on that diameter
+   * @param dbh diameter at breast height
+   * @param height height of the tree
+   * @return volume
+   */
+  public static Quantity<Volume> fromFormFactor(
+      double formFactor, Quantity<Length> dbh, Quantity<Length> height) {
+    return Measures.cubicMetres(
+        StemVolumeFormulas.FROM_FORM_FACTOR.value(
+            formFactor, CENTIMETRES.read(dbh), METRES.read(height)));
+  }
+
+  /**
+   * Pressler, above a lower section ({@code stem/pressler}).
+   *
+   * @param lower diameter of the lower section
+   * @param toHalf length from there to half that diameter
+   * @return volume above the lower section
+   */
+  public static Quantity<Volume> pressler(Quantity<Length> lower, Quantity<Length> toHalf) {
+    return Measures.cubicMetres(
+        StemVolumeFormulas.PRESSLER.value(CENTIMETRES.read(lower), METRES.read(toHalf)));
+  }
+
+  /**
+   * Pressler from breast height ({@code stem/pressler-breast-height}).
+   *
+   * @param dbh diameter at breast height
+   * @param toHalf length from breast height to half that diameter
+   * @param breastHeight breast height of the country
+   * @return volume
+   */
+  public static Quantity<Volume> presslerFromBreastHeight(
+      Quantity<Length> dbh, Quantity<Length> toHalf, Quantity<Length> breastHeight) {
+    return Measures.cubicMetres(
+        StemVolumeFormulas.PRESSLER_BREAST_HEIGHT.value(
+            CENTIMETRES.read(dbh), METRES.read(toHalf), METRES.read(breastHeight)));
+  }
+
+  /**
+   * Pressler with the guide point counted from the felling cut ({@code stem/pressler-from-cut}).
+   *
+   * @param diameter diameter at the measuring point
+   * @param guideHeight height of half that diameter above the cut
+   * @param pointHeight height of the measuring point above the cut
+   * @return volume
+   */
+  public static Quantity<Volume> presslerFromCut(
+      Quantity<Length> diameter, Quantity<Length> guideHeight, Quantity<Length> pointHeight) {
+    return Measures.cubicMetres(
+        StemVolumeFormulas.PRESSLER_FROM_CUT.value(
+            CENTIMETRES.read(diameter), METRES.read(guideHeight), METRES.read(pointHeight)));
+  }
+
+  /**
+   * Hossfeld for a stem with its tip ({@code stem/hossfeld}).
+   *
+   * @param third diameter a third of the way up
+   * @param height length of the stem
+   * @return volume
+   */
+  public static Quantity<Volume> hossfeld(Quantity<Length> third, Quantity<Length> height) {
+    return Measures.cubicMetres(
+        StemVolumeFormulas.HOSSFELD.value(CENTIMETRES.read(third), METRES.read(height)));
+  }
+
+  /**
+   * Hohenadl's five sections ({@code stem/hohenadl}); tenths of the height are counted from the
+   * ground.
+   *
+   * @param d01 diameter at 0.1 of the height
+   * @param d03 diameter at 0.3 of the height
+   * @param d05 diameter at half the height
+   * @param d07 diameter at 0.7 of the height
+   * @param d09 diameter at 0.9 of the height
+   * @param height height of the tree
+   * @return volume
+   */
+  public static Quantity<Volume> hohenadl(
+      Quantity<Length> d01,
+      Quantity<Length> d03,
+      Quantity<Length> d05,
+      Quantity<Length> d07,
+      Quantity<Length> d09,
+      Quantity<Length> height) {
+    return Measures.cubicMetres(
+        StemVolumeFormulas.HOHENADL.apply(
+            CENTIMETRES.read(d01),
+            CENTIMETRES.read(d03),
+            CENTIMETRES.read(d05),
+            CENTIMETRES.read(d07),
+            CENTIMETRES.read(d09),
+            METRES.read(height)));
+  }
+
+  /**
+   * The solid of a power through two readings ({@code stem/two-point-power}).
+   *
+   * @param lower lower reading
+   * @param upper upper reading
+   * @param height height of the tip
+   * @return volume above the lower reading
+   */
+  public static Quantity<Volume> twoPointPower(
+      StemReading lower, StemReading upper, Quantity<Length> height) {
+    return Measures.cubicMetres(
+        StemVolumeFormulas.TWO_POINT_POWER.apply(
+            CENTIMETRES.read(lower.diameter()),
+            METRES.read(lower.height()),
+            CENTIMETRES.read(upper.diameter()),
+            METRES.read(upper.height()),
+            METRES.read(height)));
+  }
+
+  /**
+   * Height accumulation by frusta of cones ({@code stem/height-accumulation}).
+   *
+   * @param lengths lengths between diameters that differ by one step, the one at the tip first
+   * @param step step of diameter
+   * @return volume
+   */
+  public static Quantity<Volume> heightAccumulation(
+      List<Quantity<Length>> lengths, Quantity<Length> step) {
+    double[] sums = HeightAccumulation.sums(lengths);
+    return Measures.cubicFeet(
+        StemVolumeFormulas.ACCUMULATION.value(sums[0], sums[2], INCHES.read(step), 1));
+  }
+
+  /**
+   * Quick rule ({@code stem/quick-volume}), for a rough figure only.
+   *
+   * @param dbh diameter at breast height
+   * @return volume
+   */
+  public static Quantity<Volume> quick(Quantity<Length> dbh) {
+    return Measures.cubicMetres(VolumeEquationFormulas.QUICK.value(CENTIMETRES.read(dbh)));
+  }
+}
