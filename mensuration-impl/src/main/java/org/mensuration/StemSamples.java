@@ -38,6 +38,20 @@ public final class StemSamples {
   }
 
   /**
+   * The height that a random number draws under a taper curve.
+   *
+   * @param proxy the curve
+   * @param from lower height of the part wanted
+   * @param to upper height of the part wanted
+   * @param u random number, evenly spread, from 0 to 1
+   * @return where to read the diameter
+   */
+  public static Quantity<Length> height(
+      TaperCurve proxy, Quantity<Length> from, Quantity<Length> to, double u) {
+    return proxy.heightOfPart(from, to, u);
+  }
+
+  /**
    * The two antithetic heights of a random number, of u and 1 - u: where one estimate is high, the
    * other tends to be low.
    *

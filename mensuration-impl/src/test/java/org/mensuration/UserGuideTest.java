@@ -5,15 +5,18 @@ import static org.assertj.core.api.Assertions.within;
 import static org.mensuration.units.ForestUnits.CENTIMETRE;
 import static org.mensuration.units.ForestUnits.CUBIC_FOOT;
 import static org.mensuration.units.ForestUnits.CUBIC_METRE;
+import static org.mensuration.units.ForestUnits.METRE;
 import static org.mensuration.units.ForestUnits.PER_HECTARE;
 import static org.mensuration.units.ForestUnits.SQUARE_METRE_PER_HECTARE;
 import static org.mensuration.units.Measures.centimetres;
+import static org.mensuration.units.Measures.degrees;
 import static org.mensuration.units.Measures.feet;
 import static org.mensuration.units.Measures.in;
 import static org.mensuration.units.Measures.inches;
 import static org.mensuration.units.Measures.metres;
 import static org.mensuration.units.Measures.squareMetresPerHectare;
 
+import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
@@ -40,6 +43,9 @@ import org.mensuration.stand.Interval;
 import org.mensuration.stand.StandEstimate;
 import org.mensuration.wood.ConversionFactor;
 import org.mensuration.wood.WoodAmount;
+import org.mensuration.stem.StemProfile;
+import org.mensuration.stem.StemReading;
+import org.mensuration.stem.StemStation;
 
 /** The examples of the README, which quotes what stands between the marks. */
 @Tag("locale")
@@ -134,5 +140,35 @@ class UserGuideTest {
         .contains("length to its class: 16.166666666666668 ft → 16.0 ft")
         .contains("small end to its class: 12.2 in → 12.0 in")
         .contains("segment 1: rounded by the rule: 78.4 bf → 80.0 bf");
+  }
+
+  @Test
+  void stem() {
+    // begin stem
+    OpticalScale scale = OpticalScales.calibratedOnStem(centimetres(58), 8); // at breast height
+    StemStation station =
+        Stems.station(metres(20), degrees(-4.5)); // level distance, sight to the base
+    double[] sights = {-0.8, 3, 6.7, 10.2, 14, 17.6, 21.3, 25.2, 28.8, 32, 35.4, 38.5};
+    double[] divisions = {8, 7.5, 7, 6.75, 6.5, 6, 5.5, 5, 4.25, 3.5, 2.5, 1.5};
+    List<StemReading> readings = new ArrayList<>();
+    for (int i = 0; i < sights.length; i++) {
+      readings.add(station.reading(degrees(sights[i]), scale.diameter(divisions[i])));
+    }
+    StemProfile stem = Stems.profile(readings, station.height(degrees(41.5))); // ends in a cone
+    Quantity<Volume> volume = stem.volume();
+    // end stem
+    double smalian = 0;
+    double below = 0;
+    double wide = 58;
+    for (int i = 0; i < sights.length; i++) {
+      double height = 20 * (Math.tan(Math.toRadians(sights[i])) + Math.tan(Math.toRadians(4.5)));
+      double diameter = divisions[i] * 7.25;
+      assertThat(in(stem.diameterAt(metres(height)), CENTIMETRE)).isCloseTo(diameter, within(1e-9));
+      smalian += Math.PI / 80000 * (wide * wide + diameter * diameter) * (height - below);
+      below = height;
+      wide = diameter;
+    }
+    smalian += Math.PI / 120000 * wide * wide * (in(stem.top(), METRE) - below);
+    assertThat(in(volume, CUBIC_METRE)).isCloseTo(smalian, within(0.005 * smalian));
   }
 }

@@ -67,4 +67,15 @@ public interface TaperCurve {
    * @return the integral of the sectional area, in closed form
    */
   Quantity<Volume> volume(Quantity<Length> from, Quantity<Length> to);
+
+  /**
+   * The height below which a part of the volume between two heights lies, as importance sampling
+   * under this curve draws it.
+   *
+   * @param from lower height
+   * @param to upper height
+   * @param part part of the volume, from 0 to 1
+   * @return the height
+   */
+  Quantity<Length> heightOfPart(Quantity<Length> from, Quantity<Length> to, double part);
 }

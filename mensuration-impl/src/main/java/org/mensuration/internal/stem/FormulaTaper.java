@@ -147,4 +147,20 @@ final class FormulaTaper implements TaperCurve {
   public Quantity<Volume> volume(Quantity<Length> from, Quantity<Length> to) {
     return Measures.cubicMetres(volume.applyTo(inputs(METRES.read(from), METRES.read(to))));
   }
+
+  @Override
+  public Quantity<Length> heightOfPart(Quantity<Length> from, Quantity<Length> to, double part) {
+    if (!(part >= 0 && part <= 1)) {
+      throw new IllegalArgumentException("part of the volume: " + part + ", allowed [0, 1]");
+    }
+    double low = METRES.read(from);
+    double high = METRES.read(to);
+    double wanted = part * volume.applyTo(inputs(low, high));
+    if (!(part > 0 && part < 1 && low < high)) {
+      return part > 0 ? to : from;
+    }
+    return Measures.metres(
+        new BrentSolver(RELATIVE, TINY, 0)
+            .solve(MOST_STEPS, h -> volume.applyTo(inputs(low, h)) - wanted, low, high));
+  }
 }
