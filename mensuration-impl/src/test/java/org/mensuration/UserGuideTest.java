@@ -41,11 +41,11 @@ import org.mensuration.scaling.LogScaler;
 import org.mensuration.scaling.ScaledLog;
 import org.mensuration.stand.Interval;
 import org.mensuration.stand.StandEstimate;
-import org.mensuration.wood.ConversionFactor;
-import org.mensuration.wood.WoodAmount;
 import org.mensuration.stem.StemProfile;
 import org.mensuration.stem.StemReading;
 import org.mensuration.stem.StemStation;
+import org.mensuration.wood.ConversionFactor;
+import org.mensuration.wood.WoodAmount;
 
 /** The examples of the README, which quotes what stands between the marks. */
 @Tag("locale")
