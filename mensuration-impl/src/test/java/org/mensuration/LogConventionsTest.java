@@ -52,51 +52,6 @@ class LogConventionsTest {
   }
 
   @Test
-  void girthRulesAgreeWithTheirFormulas() {
-    LogReadings log = girth(50, 15);
-    assertThat(LogConventions.hoppus().scale(log).amount())
-        .isEqualTo(formula("log/hoppus", 50, 15));
-    assertThat(LogConventions.hoppus().scale(log).unit()).isEqualTo("hoppus_ft3");
-    assertThat(LogConventions.fifthGirth().scale(log).amount())
-        .isEqualTo(formula("log/fifth-girth", 50, 15));
-    LogReadings metric = LogReadings.girth(metres(2), metres(10));
-    assertThat(LogConventions.fifthDeducted().scale(metric).amount())
-        .isEqualTo(formula("log/fifth-deducted", 2, 10));
-    assertThat(LogConventions.sixthDeducted().scale(metric).amount())
-        .isEqualTo(formula("log/sixth-deducted", 2, 10));
-    assertThat(LogConventions.quarterGirthMetric().scale(metric).amount()).isEqualTo(2.5);
-    Log timber = Log.of(inches(12), feet(16));
-    assertThat(LogConventions.twoThirds().scale(timber).amount())
-        .isEqualTo(formula("log/two-thirds", 12, 16));
-    assertThat(LogConventions.inscribedSquare().scale(timber).amount())
-        .isEqualTo(formula("log/inscribed-square", 12, 16));
-  }
-
-  @Test
-  void theGirthOfARoundLogIsThatOfItsDiameter() {
-    Log log = Log.ofMiddle(centimetres(40), metres(6));
-    double girth = formula("diameter/girth-of-circle", 40);
-    assertThat(LogConventions.fifthDeducted().scale(log).amount())
-        .isEqualTo(formula("log/fifth-deducted", girth / 100, 6));
-  }
-
-  @Test
-  void feetInchesAndPartsAreTwelfths() {
-    LogScale scale = LogConventions.fifthGirth().scale(girth(80, 49 / 3.0));
-    assertThat(LogConventions.feetInchesParts(scale)).isEqualTo("58 ft 0 in 10 pts 8''");
-    assertThat(LogConventions.feetInchesParts(LogConventions.fifthGirth().scale(girth(95, 25))))
-        .isEqualTo("125 ft 4 in 2 pts 0''");
-    assertThat(LogConventions.feetInchesParts(LogConventions.hoppus().scale(girth(48, 6.5))))
-        .isEqualTo("6 ft 6 in 0 pts 0''");
-    LogScale metric = LogConventions.jas().scale(small(30, 4));
-    assertThatThrownBy(() -> LogConventions.feetInchesParts(metric))
-        .hasMessageContaining("wanted a scale in cubic feet");
-    LogScale huge = new LogScale("x", 2e9, "ft3", BarkBasis.UNKNOWN);
-    assertThatThrownBy(() -> LogConventions.feetInchesParts(huge))
-        .hasMessage("feet, inches and parts of 2.0E9 ft3, allowed [0, 50000] ft3");
-  }
-
-  @Test
   void metricRulesRoundAndThenApplyTheirFormula() {
     assertThat(amount(LogConventions.jas(), small(31.9, 4.37)))
         .isEqualTo(Math.rint(formula("log/jas-short", 30, 4.37) * 1000) / 1000);
@@ -270,7 +225,7 @@ class LogConventionsTest {
     LogScale feet = new LogScale("JAS", 1, "ft3", BarkBasis.UNKNOWN);
     assertThatThrownBy(() -> LogConventions.jas().takenAsVolume(feet))
         .isInstanceOf(IllegalArgumentException.class);
-    CubicConvention hoppus = (CubicConvention) LogConventions.hoppus();
+    CubicConvention hoppus = (CubicConvention) GirthRules.hoppus();
     LogScale scale = hoppus.scale(girth(50, 15));
     assertThatThrownBy(() -> hoppus.takenAsVolume(scale))
         .hasMessageContaining("as a volume by Hoppus in m3");
@@ -324,9 +279,9 @@ class LogConventionsTest {
         .hasMessageContaining("L = 0.07 m, allowed length down to 0.1 m above 0");
     assertThatThrownBy(() -> LogConventions.koreanSmallEnd().scale(Log.of(NAN, metres(4))))
         .hasMessageContaining("d = NaN cm");
-    assertThatThrownBy(() -> LogConventions.hoppus().scale(LogReadings.girth(inches(50), NAN)))
+    assertThatThrownBy(() -> GirthRules.hoppus().scale(LogReadings.girth(inches(50), NAN)))
         .hasMessageContaining("Hoppus, L = NaN ft, allowed (0, ∞) ft");
-    assertThatThrownBy(() -> LogConventions.hoppus().scale(LogReadings.girth(NAN, feet(10))))
+    assertThatThrownBy(() -> GirthRules.hoppus().scale(LogReadings.girth(NAN, feet(10))))
         .hasMessageContaining("G = NaN in");
     assertThatThrownBy(
             () ->
@@ -345,9 +300,9 @@ class LogConventionsTest {
     Log middle = Log.ofMiddle(centimetres(30), metres(4));
     assertThatThrownBy(() -> LogConventions.jas().scale(middle))
         .hasMessage("JAS (log/jas) needs the diameter of the small end");
-    assertThatThrownBy(() -> LogConventions.hoppus().scale(smallOnly))
+    assertThatThrownBy(() -> GirthRules.hoppus().scale(smallOnly))
         .hasMessage("Hoppus (log/hoppus) needs the girth or the diameter of the middle");
-    assertThatThrownBy(() -> LogConventions.twoThirds().scale(middle))
+    assertThatThrownBy(() -> GirthRules.twoThirds().scale(middle))
         .hasMessage("Two-thirds rule (log/two-thirds) needs one diameter of the small end");
   }
 
@@ -402,10 +357,10 @@ class LogConventionsTest {
         .containsExactly("linear between the printed cells");
     for (ConventionRule rule :
         List.of(
-            LogConventions.hoppus(),
+            GirthRules.hoppus(),
             LogConventions.brereton(),
             LogConventions.hiragoku(),
-            LogConventions.twoThirds(),
+            GirthRules.twoThirds(),
             LogConventions.czechPine(),
             LogConventions.gost2708())) {
       assertThat(rule.roundings()).as(rule.name()).isEmpty();

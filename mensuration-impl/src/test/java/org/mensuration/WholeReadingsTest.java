@@ -38,10 +38,12 @@ class WholeReadingsTest {
   @TestFactory
   Stream<DynamicTest> inchesAndFeet() {
     return Stream.of(
-            LogConventions.hoppus(),
-            LogConventions.fifthGirth(),
-            LogConventions.twoThirds(),
-            LogConventions.inscribedSquare())
+            GirthRules.hoppus(),
+            GirthRules.fifthGirth(),
+            GirthRules.quarterGirth113(),
+            GirthRules.cylinderTable(),
+            GirthRules.twoThirds(),
+            GirthRules.inscribedSquare())
         .map(rule -> DynamicTest.dynamicTest(rule.name(), () -> inchesAndFeet(rule)));
   }
 
@@ -70,9 +72,9 @@ class WholeReadingsTest {
   @TestFactory
   Stream<DynamicTest> centimetresAndTenthsOfMetres() {
     return Stream.of(
-            LogConventions.quarterGirthMetric(),
-            LogConventions.fifthDeducted(),
-            LogConventions.sixthDeducted(),
+            GirthRules.quarterGirthMetric(),
+            GirthRules.fifthDeducted(),
+            GirthRules.sixthDeducted(),
             LogConventions.frenchGirth(),
             LogConventions.brereton(),
             LogConventions.southSea(),

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.mensuration.GirthRules;
 import org.mensuration.LogConventions;
 import org.mensuration.formula.Catalogue;
 import org.mensuration.formula.Domain;
@@ -119,7 +120,7 @@ final class ConventionProcedures {
   /** The printed form read back as seconds of a cubic foot. */
   private static double seconds(double cubicFeet) {
     String text =
-        LogConventions.feetInchesParts(
+        GirthRules.feetInchesParts(
             new LogScale("Fifth girth", cubicFeet, "ft3", BarkBasis.UNKNOWN));
     double seconds = 0;
     for (String figure : text.split("[^0-9]+", -1)) {
