@@ -50,13 +50,15 @@ final class ComparedRules {
 
   static final List<ConventionRule> CONVENTIONS =
       List.of(
-          LogConventions.hoppus(),
-          LogConventions.fifthGirth(),
-          LogConventions.twoThirds(),
-          LogConventions.inscribedSquare(),
-          LogConventions.quarterGirthMetric(),
-          LogConventions.fifthDeducted(),
-          LogConventions.sixthDeducted(),
+          GirthRules.hoppus(),
+          GirthRules.fifthGirth(),
+          GirthRules.quarterGirth113(),
+          GirthRules.cylinderTable(),
+          GirthRules.twoThirds(),
+          GirthRules.inscribedSquare(),
+          GirthRules.quarterGirthMetric(),
+          GirthRules.fifthDeducted(),
+          GirthRules.sixthDeducted(),
           LogConventions.brereton(),
           LogConventions.southSea(),
           LogConventions.jas(),

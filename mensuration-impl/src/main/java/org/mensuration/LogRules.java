@@ -365,9 +365,9 @@ public final class LogRules {
   }
 
   /**
-   * A log by every rule of this class and every convention of {@link LogConventions}, one line a
-   * rule: what it gives, or why it does not apply. The figures do not add; each is that of its own
-   * rule.
+   * A log by every rule of this class, of {@link LogConventions} and of {@link GirthRules}, one
+   * line a rule: what it gives, or why it does not apply. The figures do not add; each is that of
+   * its own rule.
    *
    * @param log the log as measured
    * @return the comparison

@@ -135,6 +135,7 @@ class RuleComparisonTest {
     compared.addAll(ComparedRules.scales());
     List<Method> methods = new ArrayList<>(List.of(LogRules.class.getMethods()));
     methods.addAll(List.of(LogConventions.class.getMethods()));
+    methods.addAll(List.of(GirthRules.class.getMethods()));
     int rules = 0;
     for (Method method : methods) {
       boolean rule =

@@ -8,7 +8,9 @@ import org.mensuration.Catalogues;
 import org.mensuration.validation.table.ReferenceData;
 import org.mensuration.validation.table.Table;
 
-/** The cells that a table rule was typed from are its data; the same cells elsewhere are a check. */
+/**
+ * The cells that a table rule was typed from are its data; the same cells elsewhere are a check.
+ */
 class CopiesOfTablesTest {
   private static TableCheck check(String name) {
     Table table =
