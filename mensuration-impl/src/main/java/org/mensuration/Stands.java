@@ -1,14 +1,23 @@
 package org.mensuration;
 
 import java.util.Iterator;
+import java.util.List;
 import java.util.stream.Collector;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.gauge.CountPoint;
 import org.mensuration.gauge.TreeSelection;
 import org.mensuration.internal.stand.ExactStandTally;
+import org.mensuration.internal.stand.StrataEstimate;
+import org.mensuration.internal.stand.ThickestTrees;
+import org.mensuration.stand.DominantHeight;
+import org.mensuration.stand.DominantHeightRule;
 import org.mensuration.stand.StandEstimate;
 import org.mensuration.stand.StandTally;
+import org.mensuration.stand.StratifiedEstimate;
+import org.mensuration.stand.Stratum;
 import org.mensuration.stand.TallyPlan;
 
 /**
@@ -111,5 +120,48 @@ public final class Stands {
         },
         StandTally::estimate,
         Collector.Characteristics.UNORDERED);
+  }
+
+  /**
+   * A stratum from its points.
+   *
+   * @param name name of the stratum
+   * @param area its area; stated, never taken from a grid
+   * @param plan what is counted and by which choices
+   * @param points its points
+   * @return the stratum
+   * @throws IllegalArgumentException if it has no point, or two have one name; the message names
+   *     the stratum
+   * @throws OutOfDomainException if a diameter is not above zero or not finite
+   */
+  public static Stratum stratum(
+      String name, Quantity<Area> area, TallyPlan plan, Iterable<? extends CountPoint> points) {
+    return StrataEstimate.stratum(name, area, plan, points);
+  }
+
+  /**
+   * Strata together, per area and in total. One stratum gives the totals of a whole stand.
+   *
+   * @param strata strata of known areas
+   * @return the estimate
+   * @throws IllegalArgumentException if there is no stratum, or two have one name
+   */
+  public static StratifiedEstimate stratified(List<Stratum> strata) {
+    return StrataEstimate.of(strata);
+  }
+
+  /**
+   * The dominant height by a named rule.
+   *
+   * @param plan what is counted and by which choices
+   * @param points the points, every counted tree with diameter and height
+   * @param rule which trees make it
+   * @return the height with its rule
+   * @throws IllegalArgumentException if a counted tree lacks diameter or height, or there are fewer
+   *     stems than the rule asks for
+   */
+  public static DominantHeight dominantHeight(
+      TallyPlan plan, Iterable<? extends CountPoint> points, DominantHeightRule rule) {
+    return ThickestTrees.height(plan, points, rule);
   }
 }

@@ -35,4 +35,25 @@ final class Compensated {
     }
     return sum + lost;
   }
+
+  /** A difference of products, right to the last digits also where the products nearly agree. */
+  static double crossDifference(double a, double b, double c, double d) {
+    double left = a * b;
+    double right = c * d;
+    return left - right + (productLost(a, b, left) - productLost(c, d, right));
+  }
+
+  /** What the rounding of a product loses, by halves of the digits (Dekker). */
+  private static double productLost(double a, double b, double product) {
+    double aHigh = high(a);
+    double bHigh = high(b);
+    double aLow = a - aHigh;
+    double bLow = b - bHigh;
+    return aHigh * bHigh - product + aHigh * bLow + aLow * bHigh + aLow * bLow;
+  }
+
+  private static double high(double value) {
+    double shifted = value * ((1 << 27) + 1);
+    return shifted - (shifted - value);
+  }
 }

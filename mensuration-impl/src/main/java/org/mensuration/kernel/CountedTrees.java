@@ -32,6 +32,43 @@ public final class CountedTrees {
   }
 
   /**
+   * Volume of a tree from its form factor.
+   *
+   * @param diameterCm diameter in cm
+   * @param heightM height in m
+   * @param formFactor volume over that of the cylinder
+   * @return volume in m³
+   */
+  public static double volumeFromFormFactor(double diameterCm, double heightM, double formFactor) {
+    return basalArea(diameterCm) * heightM * formFactor;
+  }
+
+  /**
+   * Volume of a tree from its volume-basal-area ratio.
+   *
+   * @param diameterCm diameter in cm
+   * @param ratioM3M2 volume over basal area in m³ per m²
+   * @return volume in m³
+   */
+  public static double volumeFromRatio(double diameterCm, double ratioM3M2) {
+    return basalArea(diameterCm) * ratioM3M2;
+  }
+
+  /**
+   * Squares of diameters.
+   *
+   * @param diametersCm diameters in cm
+   * @return squares in cm²
+   */
+  public static double[] squares(double[] diametersCm) {
+    double[] squares = new double[diametersCm.length];
+    for (int i = 0; i < squares.length; i++) {
+      squares[i] = diametersCm[i] * diametersCm[i];
+    }
+    return squares;
+  }
+
+  /**
    * Basal area per hectare of a count.
    *
    * @param factorM2Ha factor in m²/ha

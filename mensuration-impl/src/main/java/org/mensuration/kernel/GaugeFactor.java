@@ -182,7 +182,7 @@ public final class GaugeFactor {
    * @return width in cm
    */
   public static double bladeWidth(double distanceCm, double factorM2Ha) {
-    return 2 * distanceCm * Math.sqrt(factorM2Ha / (HECTARE - factorM2Ha));
+    return 2 * distanceCm * (Math.sqrt(factorM2Ha) / Math.sqrt(HECTARE - factorM2Ha));
   }
 
   /**

@@ -43,6 +43,27 @@ public final class PlotAndLine {
   }
 
   /**
+   * Radius along the slope of a plot laid out as an ellipse.
+   *
+   * @param radiusM horizontal radius in m
+   * @param slopeDeg slope in degrees
+   * @return radius along the slope in m
+   */
+  public static double ellipseRadiusAlong(double radiusM, double slopeDeg) {
+    return radiusM / Slope.cos(slopeDeg);
+  }
+
+  /**
+   * Correction of a circle laid out on the slope with its horizontal radius.
+   *
+   * @param slopeDeg slope in degrees
+   * @return what results per area are multiplied by
+   */
+  public static double slopeAreaFactor(double slopeDeg) {
+    return 1 / Slope.cos(slopeDeg);
+  }
+
+  /**
    * Trees per hectare of one tree on a plot.
    *
    * @param areaM2 area in m²

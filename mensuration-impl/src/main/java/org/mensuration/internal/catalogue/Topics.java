@@ -44,8 +44,11 @@ public final class Topics {
     all.addAll(GaugeFormulas.ALL);
     all.addAll(GaugeDeviceFormulas.ALL);
     all.addAll(PlotFormulas.ALL);
+    all.addAll(PlotLayoutFormulas.ALL);
     all.addAll(CountFormulas.ALL);
+    all.addAll(TreeVolumeFormulas.ALL);
     all.addAll(StandFormulas.ALL);
+    all.addAll(DominantFormulas.ALL);
     all.addAll(SamplingFormulas.ALL);
     all.addAll(StemFormFormulas.ALL);
     all.addAll(StemVolumeFormulas.ALL);
@@ -53,6 +56,7 @@ public final class Topics {
     all.addAll(StemSamplingFormulas.ALL);
     all.addAll(TaperFormulas.ALL);
     all.addAll(TaperVolumeFormulas.ALL);
+    all.addAll(EstimationFormulas.ALL);
     return all;
   }
 }

@@ -1,8 +1,7 @@
 package org.mensuration.internal.stand;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
@@ -32,7 +31,7 @@ public final class ExactStandTally implements StandTally {
   private final PointTrees trees = new PointTrees();
   private final StandSums sums;
   private final SpeciesNames species = new SpeciesNames();
-  private final Set<String> ids = new HashSet<>();
+  private PointNames ids = new PointNames();
   private String openId = "";
   private SweepCorrection openSweep = SweepCorrection.NONE;
   private boolean open;
@@ -112,7 +111,6 @@ public final class ExactStandTally implements StandTally {
     openId = pointId;
     openSweep = sweep;
     open = true;
-    trees.clear();
   }
 
   @Override
@@ -229,16 +227,29 @@ public final class ExactStandTally implements StandTally {
       throw new IllegalStateException(
           "a tally with an open point cannot be merged, nor with itself");
     }
-    for (String id : that.ids) {
-      if (ids.contains(id)) {
-        throw new IllegalArgumentException(
-            "point "
-                + id
-                + " is given twice, or its trees are scattered; put its trees into one point");
-      }
+    // The smaller set is looked up in the larger one and added to it: merging costs little.
+    boolean larger = ids.size() >= that.ids.size();
+    PointNames from = larger ? that.ids : ids;
+    Optional<String> twice = from.shared(larger ? ids : that.ids);
+    if (twice.isPresent()) {
+      throw new IllegalArgumentException(
+          "point "
+              + twice.get()
+              + " is given twice, or its trees are scattered; put its trees into one point");
     }
-    ids.addAll(that.ids);
+    PointNames into = larger ? ids : that.ids.copy();
+    into.addAll(from);
+    ids = into;
     sums.merge(that.sums, species.numbersOf(that.species));
+  }
+
+  /**
+   * Whether no point was added yet.
+   *
+   * @return true without points
+   */
+  boolean isEmpty() {
+    return ids.size() == 0;
   }
 
   @Override
@@ -246,7 +257,7 @@ public final class ExactStandTally implements StandTally {
     if (open) {
       throw new IllegalStateException("point " + openId + " is still open; end it first");
     }
-    if (ids.isEmpty()) {
+    if (ids.size() == 0) {
       throw new IllegalArgumentException(
           "no points: a stand needs at least one point; a point without trees is a point too");
     }

@@ -32,7 +32,11 @@ final class Notices {
     private String point = "";
     private int tree = -1;
 
+    /** The first tree of a point that lacks it; -1 if none does. */
     void found(String newPoint, int newTree) {
+      if (newTree < 0) {
+        return;
+      }
       int order = newPoint.compareTo(point);
       if (tree < 0 || order < 0 || (order == 0 && newTree < tree)) {
         point = newPoint;
@@ -41,9 +45,7 @@ final class Notices {
     }
 
     void merge(First other) {
-      if (other.tree >= 0) {
-        found(other.point, other.tree);
-      }
+      found(other.point, other.tree);
     }
 
     Optional<String> text() {

@@ -30,9 +30,30 @@ final class PointTrees {
   boolean[] dead = new boolean[FIRST_ROOM];
   StemKind[] kind = new StemKind[FIRST_ROOM];
   int size;
+  private boolean noted;
+
+  /** Columns beyond the weights hold what is missing until a note is set, and again after. */
+  PointTrees() {
+    forget(FIRST_ROOM);
+  }
 
   void clear() {
+    if (noted) {
+      forget(size);
+      noted = false;
+    }
     size = 0;
+  }
+
+  private void forget(int rows) {
+    Arrays.fill(height, 0, rows, MISSING);
+    Arrays.fill(volume, 0, rows, MISSING);
+    Arrays.fill(distance, 0, rows, MISSING);
+    Arrays.fill(slope, 0, rows, NO_SLOPE);
+    Arrays.fill(species, 0, rows, NO_SPECIES);
+    Arrays.fill(predicted, 0, rows, false);
+    Arrays.fill(dead, 0, rows, false);
+    Arrays.fill(kind, 0, rows, StemKind.SINGLE);
   }
 
   void add(double newDiameter, double newWeight, double newEdgeWeight) {
@@ -42,22 +63,15 @@ final class PointTrees {
     diameter[size] = newDiameter;
     weight[size] = newWeight;
     edgeWeight[size] = newEdgeWeight;
-    height[size] = MISSING;
-    volume[size] = MISSING;
-    distance[size] = MISSING;
-    slope[size] = NO_SLOPE;
-    species[size] = NO_SPECIES;
-    predicted[size] = false;
-    dead[size] = false;
-    kind[size] = StemKind.SINGLE;
     size++;
   }
 
-  /** The tree given last. */
+  /** The tree given last, of which something is about to be noted. */
   int last() {
     if (size == 0) {
       throw new IllegalStateException("no tree was given at this point yet");
     }
+    noted = true;
     return size - 1;
   }
 
@@ -74,5 +88,10 @@ final class PointTrees {
     predicted = Arrays.copyOf(predicted, room);
     dead = Arrays.copyOf(dead, room);
     kind = Arrays.copyOf(kind, room);
+    Arrays.fill(height, size, room, MISSING);
+    Arrays.fill(volume, size, room, MISSING);
+    Arrays.fill(distance, size, room, MISSING);
+    Arrays.fill(slope, size, room, NO_SLOPE);
+    Arrays.fill(kind, size, room, StemKind.SINGLE);
   }
 }

@@ -24,15 +24,13 @@ final class StandSums {
   final PointVariable volume = new PointVariable();
 
   /** Plain sums over all trees; the open point's part is added when it closes. */
-  final ExactSum count = ExactSum.ofNumbers();
-
   final ExactSum diameters = ExactSum.ofNumbers();
+
   final ExactSum heights = ExactSum.ofNumbers();
   final ExactSum densities = ExactSum.ofNumbers();
-  private final ExactSum[] inPoint = {
-    ExactSum.ofNumbers(), ExactSum.ofNumbers(), ExactSum.ofNumbers(), ExactSum.ofNumbers()
-  };
-  private final ExactSum[] inStand = {count, diameters, heights, densities};
+  private final ExactSum diametersHere = ExactSum.ofNumbers();
+  private final ExactSum heightsHere = ExactSum.ofNumbers();
+  private final ExactSum densitiesHere = ExactSum.ofNumbers();
   final @Nullable TableCells cells;
   final Notices notices = new Notices();
 
@@ -42,6 +40,12 @@ final class StandSums {
   private double[] diameter = new double[0];
   private double[] factor = new double[0];
   private int[] diameterClass = new int[0];
+
+  /** The first tree of the open point that lacks something, or -1. */
+  private int noDiameter;
+
+  private int noVolume;
+  private int noHeight;
 
   StandSums(TallyPlan plan, TreeWeights weights) {
     this.plan = plan;
@@ -74,26 +78,32 @@ final class StandSums {
       basalArea.abandon();
       stems.abandon();
       volume.abandon();
-      for (ExactSum sum : inPoint) {
-        sum.clear();
-      }
+      diametersHere.clear();
+      heightsHere.clear();
+      densitiesHere.clear();
     }
-    for (int i = 0; i < trees.size; i++) {
+    noDiameter = -1;
+    noVolume = -1;
+    noHeight = -1;
+    for (int i = trees.size - 1; i >= 0; i--) {
       if (weight[i] > 0) {
         note(id, trees, i);
       } else if (trees.weight[i] > 0) {
         notices.leftOut++;
       }
     }
+    notices.noDiameter.found(id, noDiameter);
+    notices.noVolume.found(id, noVolume);
+    notices.noHeight.found(id, noHeight);
     if (sweep.factor() > 1) {
       notices.corrected(sweep.name());
     }
   }
 
   private void close(double basalHere, double stemsHere, double volumeHere) {
-    for (int i = 0; i < inPoint.length; i++) {
-      inStand[i].add(inPoint[i]);
-    }
+    diameters.add(diametersHere);
+    heights.add(heightsHere);
+    densities.add(densitiesHere);
     basalArea.close(basalHere);
     stems.close(stemsHere);
     volume.close(volumeHere);
@@ -145,24 +155,23 @@ final class StandSums {
 
   private void addTree(PointTrees trees, int i) {
     double w = weight[i];
-    inPoint[0].add(w);
     boolean measured = trees.diameter[i] > 0;
     double share = measured ? weights.basalArea(diameter[i], factor[i]) : 1;
     basalArea.add(w * share);
     if (trees.height[i] > 0) {
-      inPoint[2].add(w * share * trees.height[i]);
+      heightsHere.add(w * share * trees.height[i]);
     }
     if (!measured) {
       return;
     }
     double expansion = w * factor[i];
     stems.add(expansion);
-    inPoint[1].add(expansion * diameter[i]);
+    diametersHere.add(expansion * diameter[i]);
     if (trees.volume[i] > 0) {
       volume.add(expansion * trees.volume[i]);
     }
     if (plan.densityBySummation()) {
-      inPoint[3].add(StandFigures.densityIndex(expansion, diameter[i]));
+      densitiesHere.add(StandFigures.densityIndex(expansion, diameter[i]));
     }
   }
 
@@ -170,13 +179,13 @@ final class StandSums {
   private void note(String id, PointTrees trees, int i) {
     boolean measured = trees.diameter[i] > 0;
     if (!measured) {
-      notices.noDiameter.found(id, i);
+      noDiameter = i;
     }
     if (!(measured && trees.volume[i] >= 0)) {
-      notices.noVolume.found(id, i);
+      noVolume = i;
     }
     if (!(trees.height[i] > 0)) {
-      notices.noHeight.found(id, i);
+      noHeight = i;
     } else if (trees.predicted[i]) {
       notices.predicted++;
     }
@@ -202,9 +211,9 @@ final class StandSums {
     basalArea.merge(other.basalArea);
     stems.merge(other.stems);
     volume.merge(other.volume);
-    for (int i = 0; i < inStand.length; i++) {
-      inStand[i].add(other.inStand[i]);
-    }
+    diameters.add(other.diameters);
+    heights.add(other.heights);
+    densities.add(other.densities);
     if (cells != null && other.cells != null) {
       cells.merge(other.cells, speciesHere);
     }

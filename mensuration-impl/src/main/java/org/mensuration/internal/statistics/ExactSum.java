@@ -167,8 +167,9 @@ public final class ExactSum {
     if (other.smallestExponent != smallestExponent) {
       throw new IllegalArgumentException("sums of numbers and of products do not mix");
     }
-    other.passCarries();
-    passCarries();
+    if (other.terms > 0) {
+      other.passCarries();
+    }
     for (int i = other.low; i <= other.high; i++) {
       limbs[i] += other.limbs[i];
     }
@@ -214,7 +215,9 @@ public final class ExactSum {
    * @throws ArithmeticException if it is beyond the largest double
    */
   public double value() {
-    passCarries();
+    if (terms > 0) {
+      passCarries();
+    }
     int top = high;
     while (top >= low && limbs[top] == 0) {
       top--;

@@ -33,7 +33,10 @@ class KernelAgainstEquationTest {
           "diameter/ellipse-girth-excess", "an elliptic integral",
           "sampling/mean-interval", "holds a quantile of Student's t",
           "sampling/points-needed", "a search for the smallest whole number",
-          "sampling/points-needed-finite", "a search for the smallest whole number");
+          "sampling/points-needed-finite", "a search for the smallest whole number",
+          "stand/dominant-height", "a mean over the thickest trees, found by sorting",
+          "stand/dominant-height-counted", "a mean over the thickest trees, found by sorting",
+          "stand/top-diameter", "a mean over the thickest trees, found by sorting");
 
   private static final Map<String, KernelCheck> WORST = new TreeMap<>();
 

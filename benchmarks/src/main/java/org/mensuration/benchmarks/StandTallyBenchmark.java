@@ -1,0 +1,129 @@
+package org.mensuration.benchmarks;
+
+import static org.mensuration.units.Measures.centimetres;
+import static org.mensuration.units.Measures.squareMetresPerHectare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import org.mensuration.AngleGauges;
+import org.mensuration.Stands;
+import org.mensuration.gauge.AngleGauge;
+import org.mensuration.gauge.CountPoint;
+import org.mensuration.gauge.CountedTree;
+import org.mensuration.kernel.LimitingDistance;
+import org.mensuration.stand.StandEstimate;
+import org.mensuration.stand.StandTally;
+import org.mensuration.stand.TallyPlan;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * A stand of seven trees a point: a plain loop in double arithmetic, the tally fed with numbers,
+ * and records collected by one thread and by several. Times are for the whole stand.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(2)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class StandTallyBenchmark {
+  static final int TREES_OF_POINT = 7;
+  private static final double FACTOR = 4;
+
+  private final AngleGauge gauge = AngleGauges.ofFactor(squareMetresPerHectare(FACTOR));
+
+  /** Points of the stand. */
+  @Param({"100", "10000", "143000"})
+  public int points = 10_000;
+
+  private String[] ids = {};
+  private double[] diameters = {};
+  private List<CountPoint> records = List.of();
+
+  /** Created by the harness. */
+  public StandTallyBenchmark() {}
+
+  /** Draws the stand. */
+  @Setup
+  public void prepare() {
+    Random random = new Random(6);
+    ids = new String[points];
+    diameters = new double[points * TREES_OF_POINT];
+    records = new ArrayList<>(points);
+    for (int p = 0; p < points; p++) {
+      ids[p] = "point " + p;
+      List<CountedTree> trees = new ArrayList<>(TREES_OF_POINT);
+      for (int t = 0; t < TREES_OF_POINT; t++) {
+        double diameter = Math.rint(100 + 500 * random.nextDouble()) / 10;
+        diameters[p * TREES_OF_POINT + t] = diameter;
+        trees.add(CountedTree.of(centimetres(diameter)));
+      }
+      records.add(new CountPoint(ids[p], trees));
+    }
+  }
+
+  /**
+   * Stems per hectare by a plain loop: nothing checked, no errors, no order kept.
+   *
+   * @return stems per hectare
+   */
+  @Benchmark
+  public double plainLoop() {
+    double sum = 0;
+    for (double diameter : diameters) {
+      sum += LimitingDistance.treeFactor(FACTOR, diameter);
+    }
+    return sum / points;
+  }
+
+  /**
+   * The tally fed with numbers.
+   *
+   * @return the estimate
+   */
+  @Benchmark
+  public StandEstimate numbers() {
+    StandTally tally = Stands.tally(TallyPlan.of(gauge));
+    int next = 0;
+    for (String id : ids) {
+      tally.begin(id);
+      for (int t = 0; t < TREES_OF_POINT; t++) {
+        tally.tree(diameters[next++], 1, 1);
+      }
+      tally.end();
+    }
+    return tally.estimate();
+  }
+
+  /**
+   * Records, one thread.
+   *
+   * @return the estimate
+   */
+  @Benchmark
+  public StandEstimate recordsOneThread() {
+    return records.stream().collect(Stands.tallying(gauge));
+  }
+
+  /**
+   * Records, all cores.
+   *
+   * @return the estimate
+   */
+  @Benchmark
+  public StandEstimate recordsParallel() {
+    return records.parallelStream().collect(Stands.tallying(gauge));
+  }
+}
