@@ -43,7 +43,13 @@ class ReadmeTest {
   @Test
   void examplesAreAsShortAsPromised() throws IOException {
     Map<String, Integer> promised =
-        Map.of("first-volume", 5, "stand", 10, "three-rules", 9, "sections", 9, "stem", 10);
+        Map.ofEntries(
+            Map.entry("first-volume", 5),
+            Map.entry("stand", 10),
+            Map.entry("stand-in-total", 10),
+            Map.entry("three-rules", 9),
+            Map.entry("sections", 9),
+            Map.entry("stem", 10));
     Matcher block = QUOTED.matcher(text(TOP.resolve("README.md")));
     while (block.find()) {
       assertThat(block.group(2).lines().filter(line -> !line.isBlank()))

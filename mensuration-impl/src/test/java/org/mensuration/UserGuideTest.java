@@ -2,6 +2,7 @@ package org.mensuration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.mensuration.stand.DiameterClasses.ofWidth;
 import static org.mensuration.units.ForestUnits.CENTIMETRE;
 import static org.mensuration.units.ForestUnits.CUBIC_FOOT;
 import static org.mensuration.units.ForestUnits.CUBIC_METRE;
@@ -11,6 +12,7 @@ import static org.mensuration.units.ForestUnits.SQUARE_METRE_PER_HECTARE;
 import static org.mensuration.units.Measures.centimetres;
 import static org.mensuration.units.Measures.degrees;
 import static org.mensuration.units.Measures.feet;
+import static org.mensuration.units.Measures.hectares;
 import static org.mensuration.units.Measures.in;
 import static org.mensuration.units.Measures.inches;
 import static org.mensuration.units.Measures.metres;
@@ -40,7 +42,12 @@ import org.mensuration.scaling.Defect;
 import org.mensuration.scaling.LogScaler;
 import org.mensuration.scaling.ScaledLog;
 import org.mensuration.stand.Interval;
+import org.mensuration.stand.SampleLayout;
 import org.mensuration.stand.StandEstimate;
+import org.mensuration.stand.StandTable;
+import org.mensuration.stand.StratifiedEstimate;
+import org.mensuration.stand.Stratum;
+import org.mensuration.stand.TallyPlan;
 import org.mensuration.stem.StemProfile;
 import org.mensuration.stem.StemReading;
 import org.mensuration.stem.StemStation;
@@ -140,6 +147,36 @@ class UserGuideTest {
         .contains("length to its class: 16.166666666666668 ft → 16.0 ft")
         .contains("small end to its class: 12.2 in → 12.0 in")
         .contains("segment 1: rounded by the rule: 78.4 bf → 80.0 bf");
+  }
+
+  @Test
+  void standInTotal() {
+    AngleGauge gauge = AngleGauges.ofFactor(squareMetresPerHectare(4));
+    List<CountPoint> points =
+        List.of(
+            CountPoint.ofDiameters("1", centimetres(31), centimetres(24), centimetres(40)),
+            CountPoint.of("2", CountedTree.of(centimetres(28)).half()),
+            CountPoint.of("3"));
+    // begin stand-in-total
+    TallyPlan plan =
+        TallyPlan.of(gauge).with(SampleLayout.SYSTEMATIC).tabulatedBy(ofWidth(centimetres(5)));
+    List<CountPoint> measured = TreeVolumes.fill(points, TreeVolumes.volumeBasalAreaRatio(9.5));
+    StandEstimate estimate = measured.parallelStream().collect(Stands.tallying(plan));
+    StandTable table = estimate.table(); // its rows add up to the stand
+    Stratum all = new Stratum("all", hectares(12), estimate); // the area is stated
+    StratifiedEstimate total = Stands.stratified(List.of(all));
+    Interval<Volume> cubicMetres = total.totalVolume().interval(0.95);
+    List<String> printBesideIt = total.remarks(); // choices, cautions, what was left out
+    // end stand-in-total
+    assertThat(table.cells()).hasSize(4);
+    assertThat(table.total().count()).isEqualTo(3.5);
+    // 14/3 m²/ha times 9.5 m³/m² on 12 ha, between the ends.
+    double middle = 12 * 9.5 * 14 / 3;
+    double half = in(cubicMetres.upper(), CUBIC_METRE) - middle;
+    assertThat(in(cubicMetres.lower(), CUBIC_METRE)).isCloseTo(middle - half, within(1e-9));
+    assertThat(half / middle * 14 / 3)
+        .isCloseTo(4.302653 * Math.sqrt((148 - 196.0 / 3) / 2) / Math.sqrt(3), within(1e-5));
+    assertThat(printBesideIt).anyMatch(line -> line.startsWith("all: points on a systematic grid"));
   }
 
   @Test
