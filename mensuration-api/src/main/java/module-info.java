@@ -6,6 +6,7 @@ module org.mensuration.api {
   requires transitive java.measure;
   requires static org.jspecify;
 
+  exports org.mensuration.diameter;
   exports org.mensuration.formula;
   exports org.mensuration.gauge;
   exports org.mensuration.height;

@@ -1,5 +1,6 @@
 package org.mensuration.optics;
 
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -25,6 +26,7 @@ public interface OpticalScale {
    * @return the diameter
    * @throws IllegalStateException if the scale does not compensate: it needs the elevation
    * @throws OutOfDomainException if the count is negative or not a number
+   * @throws IllegalArgumentException if the scale has not so many divisions
    */
   Quantity<Length> diameter(double divisions);
 
@@ -37,6 +39,30 @@ public interface OpticalScale {
    * @return the diameter
    * @throws OutOfDomainException if the count is negative, or the elevation not between -90 and 90
    *     degrees
+   * @throws IllegalArgumentException if the scale has not so many divisions
    */
   Quantity<Length> diameter(double divisions, Quantity<Angle> elevation);
+
+  /**
+   * How the scale is divided.
+   *
+   * @return the graduation; empty if it was not stated
+   */
+  Optional<Graduation> graduation();
+
+  /**
+   * Largest diameter that the scale can read here, at the elevation of the calibration.
+   *
+   * @return the diameter
+   * @throws IllegalStateException if no graduation was stated
+   */
+  Quantity<Length> largestDiameter();
+
+  /**
+   * Width of the smallest part of a division that is read, at the elevation of the calibration.
+   *
+   * @return the width
+   * @throws IllegalStateException if no graduation was stated
+   */
+  Quantity<Length> resolution();
 }

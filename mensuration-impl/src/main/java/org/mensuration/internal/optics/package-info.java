@@ -1,0 +1,2 @@
+/** Optical scales, cameras and their calibration. */
+package org.mensuration.internal.optics;
