@@ -10,9 +10,10 @@ import org.mensuration.internal.diameter.SectionFitting;
  *
  * <p>Stray points are found by least trimmed squares: of all fits the one whose nearer three
  * quarters of the points have the least squared distances, then every point beyond three standard
- * deviations, or alone on the circumference, is left out. The search is deterministic, and does not depend on the order of the
- * points. Below 20 points none is taken for a stray. The diameter is freed from what noise adds to
- * it, on the assumption that points err alike in all directions of the section.
+ * deviations, or alone on the circumference, is left out. The search is deterministic, and does not
+ * depend on the order of the points. Below 20 points none is taken for a stray. The diameter is
+ * freed from what noise adds to it, on the assumption that points err alike in all directions of
+ * the section.
  *
  * <p>Every call throws {@link IllegalArgumentException} if there are too few points, and {@link
  * ArithmeticException} if the points lie on a line, do not determine the curve, or the fit does not

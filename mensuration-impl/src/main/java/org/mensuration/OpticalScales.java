@@ -24,9 +24,9 @@ import org.mensuration.units.Measures;
 import org.mensuration.units.UnitReader;
 
 /**
- * Optical scales: at a station on a known diameter of the same stem, or of a known ratio. A scale of
- * known ratio that is not made {@link #compensating} wants the elevation of each reading. Stateless
- * and thread-safe.
+ * Optical scales: at a station on a known diameter of the same stem, or of a known ratio. A scale
+ * of known ratio that is not made {@link #compensating} wants the elevation of each reading.
+ * Stateless and thread-safe.
  *
  * <p>Look up only when standing still, never sight toward the sun, and keep well away from dead,
  * hung-up or wind-loaded trees.

@@ -156,13 +156,11 @@ class CamerasAndCalibrationTest {
   void postsElevationsAndSingleReadings() {
     double seen = 2 * StrictMath.tan(StrictMath.asin(0.02));
     Calibration one =
-        OpticalScales.calibrate(
-            List.of(CalibrationReading.round(metres(0.4), metres(10), 2)));
+        OpticalScales.calibrate(List.of(CalibrationReading.round(metres(0.4), metres(10), 2)));
     assertThat(one.scale().ratio()).isCloseTo(seen / 2, within(1e-16));
     assertThat(one.spread()).isEmpty();
     assertThat(one.intercept()).isEmpty();
-    CalibrationReading up =
-        CalibrationReading.round(metres(0.4), metres(10), 2).at(degrees(60));
+    CalibrationReading up = CalibrationReading.round(metres(0.4), metres(10), 2).at(degrees(60));
     assertThat(OpticalScales.calibrate(List.of(up)).scale().ratio())
         .isCloseTo(seen / 4, within(1e-16));
     assertThat(OpticalScales.calibrateCompensating(List.of(up)).scale().ratio())
@@ -172,10 +170,8 @@ class CamerasAndCalibrationTest {
     assertThat(alike.spread()).isPresent();
     assertThat(OpticalScales.calibrate(List.of(up, up)).intercept()).isEmpty();
     assertThat(up)
-        .isEqualTo(
-            CalibrationReading.round(centimetres(40), metres(10), 2).at(degrees(60)))
-        .hasSameHashCodeAs(
-            CalibrationReading.round(centimetres(40), metres(10), 2).at(degrees(60)))
+        .isEqualTo(CalibrationReading.round(centimetres(40), metres(10), 2).at(degrees(60)))
+        .hasSameHashCodeAs(CalibrationReading.round(centimetres(40), metres(10), 2).at(degrees(60)))
         .isNotEqualTo(CalibrationReading.round(centimetres(40), metres(10), 2));
   }
 

@@ -90,9 +90,13 @@ class CrossSectionsTest {
     double error = in(fit.standardError(), ForestUnits.METRE);
     near(fit.diameter(), 0.4, 3 * error);
     assertThat(error).isLessThan(0.003);
-    SectionFit all = CrossSections.circleThroughAll(SectionPoints.of(x, y, ForestUnits.METRE));
-    assertThat(Math.abs(in(all.diameter(), ForestUnits.METRE) - 0.4)).isGreaterThan(5 * error);
+    SectionPoints spoilt = SectionPoints.of(x, y, ForestUnits.METRE);
+    assertThatThrownBy(() -> CrossSections.circleThroughAll(spoilt))
+        .isInstanceOf(ArithmeticException.class)
+        .hasMessageContaining("they scatter by");
+    SectionFit all = CrossSections.circleThroughAll(clean);
     assertThat(all.strays()).isEmpty();
+    assertThat(all.points()).isEqualTo(80);
   }
 
   @Test
@@ -104,8 +108,7 @@ class CrossSectionsTest {
     double[] backX = IntStream.rangeClosed(0, last).mapToDouble(i -> 100 * x[last - i]).toArray();
     double[] backY = IntStream.rangeClosed(0, last).mapToDouble(i -> 100 * y[last - i]).toArray();
     SectionFit fit = CrossSections.circle(slice.points());
-    SectionFit back =
-        CrossSections.circle(SectionPoints.of(backX, backY, ForestUnits.CENTIMETRE));
+    SectionFit back = CrossSections.circle(SectionPoints.of(backX, backY, ForestUnits.CENTIMETRE));
     near(back.diameter(), in(fit.diameter(), ForestUnits.METRE), 1e-9);
     assertThat(back.points()).isEqualTo(fit.points());
     assertThat(CrossSections.circle(slice.points()).diameter()).isEqualTo(fit.diameter());
@@ -131,8 +134,7 @@ class CrossSectionsTest {
   @Test
   void pointsThatDetermineNothingAreRefused() {
     double[] line = {0, 1, 2, 3, 4, 5, 6, 7};
-    assertThatThrownBy(
-            () -> CrossSections.circle(SectionPoints.of(line, line, ForestUnits.METRE)))
+    assertThatThrownBy(() -> CrossSections.circle(SectionPoints.of(line, line, ForestUnits.METRE)))
         .isInstanceOf(ArithmeticException.class)
         .hasMessage("circle: the 8 points lie on a line or in one place");
     assertThatThrownBy(

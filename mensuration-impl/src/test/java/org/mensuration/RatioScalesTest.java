@@ -142,8 +142,7 @@ class RatioScalesTest {
     assertThatThrownBy(() -> PLAIN.diameter(8, axis.at(degrees(90))))
         .isInstanceOf(OutOfDomainException.class)
         .hasMessageContaining("e = 90 deg, allowed (-90, 90) deg");
-    assertThatThrownBy(
-            () -> PLAIN.diameter(8, axis.at(degrees(60)).leaningAway(degrees(30))))
+    assertThatThrownBy(() -> PLAIN.diameter(8, axis.at(degrees(60)).leaningAway(degrees(30))))
         .hasMessageContaining("allowed e + l < 90");
   }
 
@@ -205,8 +204,7 @@ class RatioScalesTest {
       @ForAll @DoubleRange(min = 0.01, max = 0.2) double distanceError) {
     double limit = 0.05;
     DistanceRange range =
-        PLAIN.distancesWithin(
-            metres(diameter), readingError, metres(distanceError), metres(limit));
+        PLAIN.distancesWithin(metres(diameter), readingError, metres(distanceError), metres(limit));
     for (Quantity<Length> end : List.of(range.nearest(), range.farthest())) {
       double away = in(end, ForestUnits.METRE);
       double reading = U * readingError * away;
@@ -218,26 +216,22 @@ class RatioScalesTest {
     double divisions = 2 * StrictMath.tan(StrictMath.asin(diameter / 2 / far)) / U;
     assertThat(
             in(
-                PLAIN.standardError(
-                    divisions, readingError, metres(far), metres(distanceError)),
+                PLAIN.standardError(divisions, readingError, metres(far), metres(distanceError)),
                 ForestUnits.METRE))
         .isCloseTo(limit, within(0.01 * limit));
   }
 
   @Test
   void aLimitThatCannotBeKeptIsRefused() {
-    assertThatThrownBy(
-            () -> PLAIN.distancesWithin(metres(0.5), 0.5, metres(0.5), metres(0.01)))
+    assertThatThrownBy(() -> PLAIN.distancesWithin(metres(0.5), 0.5, metres(0.5), metres(0.01)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("no distance keeps the standard error within 0.01 m; the least is");
     RatioScale narrow = OpticalScales.graduated(PLAIN, Graduation.of(2));
-    assertThatThrownBy(
-            () -> narrow.distancesWithin(metres(1), 0.25, metres(0.01), metres(0.05)))
+    assertThatThrownBy(() -> narrow.distancesWithin(metres(1), 0.25, metres(0.01), metres(0.05)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("the stem fits the scale from 100.00");
     RatioScale wide = OpticalScales.graduated(PLAIN, Graduation.of(8));
-    DistanceRange range =
-        wide.distancesWithin(metres(0.4), 0.125, metres(0.02), metres(0.02));
+    DistanceRange range = wide.distancesWithin(metres(0.4), 0.125, metres(0.02), metres(0.02));
     near(range.nearest(), in(wide.workingDistance(metres(0.4), 8), ForestUnits.METRE));
     assertThat(new DistanceRange(metres(5), metres(10)))
         .isEqualTo(new DistanceRange(centimetres(500), metres(10)))

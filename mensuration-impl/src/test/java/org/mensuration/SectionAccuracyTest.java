@@ -60,7 +60,9 @@ class SectionAccuracyTest {
         table.toString().getBytes(StandardCharsets.UTF_8));
     for (Figures each : figures) {
       assertThat(each.failed).as(table.toString()).isZero();
-      assertThat((double) each.within / each.count).as(table.toString()).isGreaterThanOrEqualTo(0.9);
+      assertThat((double) each.within / each.count)
+          .as(table.toString())
+          .isGreaterThanOrEqualTo(0.9);
       assertThat(Math.abs(each.error / each.standardError)).as(table.toString()).isLessThan(0.25);
     }
     Figures all = figures[bins];

@@ -44,7 +44,6 @@ final class Slices {
         y[i] = centreY + 1.5 * diameter * (2 * random.nextDouble() - 1);
       }
     }
-    return new Slice(
-        SectionPoints.of(x, y, ForestUnits.METRE), diameter, arc, noise, strays);
+    return new Slice(SectionPoints.of(x, y, ForestUnits.METRE), diameter, arc, noise, strays);
   }
 }

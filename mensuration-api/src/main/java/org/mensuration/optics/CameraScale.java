@@ -6,8 +6,8 @@ import javax.measure.quantity.Length;
 import org.mensuration.formula.OutOfDomainException;
 
 /**
- * A rectilinear, undistorted camera that reads diameters of upright stems from their edges, anywhere
- * in the image. Implementations are immutable and thread-safe.
+ * A rectilinear, undistorted camera that reads diameters of upright stems from their edges,
+ * anywhere in the image. Implementations are immutable and thread-safe.
  */
 public interface CameraScale {
 

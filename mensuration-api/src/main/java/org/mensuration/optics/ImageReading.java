@@ -7,8 +7,8 @@ import javax.measure.quantity.Angle;
 import org.mensuration.quantity.Physical;
 
 /**
- * The two edges of a stem on a row of an image, in pixels from the middle of the image, right and up
- * positive. Immutable and thread-safe.
+ * The two edges of a stem on a row of an image, in pixels from the middle of the image, right and
+ * up positive. Immutable and thread-safe.
  *
  * @param left column of the left edge
  * @param right column of the right edge

@@ -22,6 +22,7 @@ public final class Topics {
     all.addAll(SightingPlanFormulas.ALL);
     all.addAll(DiameterFormulas.ALL);
     all.addAll(OvalSectionFormulas.ALL);
+    all.addAll(CircleFitFormulas.ALL);
     all.addAll(HeightFormulas.ALL);
     all.addAll(HeightSightFormulas.ALL);
     all.addAll(HeightErrorFormulas.ALL);

@@ -45,9 +45,7 @@ final class AlgebraicCircle {
     }
     double a = 0.5 * (xz * yy - yz * xy) / determinant;
     double b = 0.5 * (yz * xx - xz * xy) / determinant;
-    return new double[] {
-      a + meanX, b + meanY, Math.sqrt(a * a + b * b + squares / x.length)
-    };
+    return new double[] {a + meanX, b + meanY, Math.sqrt(a * a + b * b + squares / x.length)};
   }
 
   /**

@@ -20,7 +20,8 @@ final class AlgebraicEllipse {
   /**
    * The ellipse.
    *
-   * @return centre x, centre y, mean half axis, and the turned half difference; NaN if there is none
+   * @return centre x, centre y, mean half axis, and the turned half difference; NaN if there is
+   *     none
    */
   static double[] direct(double[] x, double[] y) {
     double[][] quadratic = new double[x.length][];

@@ -3,8 +3,8 @@ package org.mensuration.internal.diameter;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
- * An ellipse: centre x, centre y, mean m of the half axes, and the half difference of them turned by
- * twice the direction, p = d cos 2θ and q = d sin 2θ. So a circle is no special point: its
+ * An ellipse: centre x, centre y, mean m of the half axes, and the half difference of them turned
+ * by twice the direction, p = d cos 2θ and q = d sin 2θ. So a circle is no special point: its
  * direction has no meaning, its p and q are zero. Stateless and thread-safe.
  */
 final class EllipseCurve implements SectionCurve {

@@ -52,7 +52,9 @@ final class Neighbours {
     }
   }
 
-  /** Angle to the fifth nearest neighbour on the circle: the narrowest window of six that holds it. */
+  /**
+   * Angle to the fifth nearest neighbour on the circle: the narrowest window of six that holds it.
+   */
   private static double reach(double[] sorted, int at) {
     double least = TURN;
     for (int before = 0; before <= NEIGHBOUR; before++) {

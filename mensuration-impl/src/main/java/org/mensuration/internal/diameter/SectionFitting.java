@@ -16,7 +16,9 @@ import org.mensuration.units.Measures;
 public final class SectionFitting {
   private static final double TESTED_ARC_DEGREES = 85;
 
-  /** Scatter and error, as shares of the radius, beyond which there is no such curve to speak of. */
+  /**
+   * Scatter and error, as shares of the radius, beyond which there is no such curve to speak of.
+   */
   private static final double WIDEST_BAND = 0.25;
 
   private static final double WORST_ERROR = 0.5;
@@ -97,8 +99,7 @@ public final class SectionFitting {
   private static @Nullable TrimmedFit trimmed(SectionCurve curve, Scaled scaled) {
     List<double[]> starts = new ArrayList<>();
     if (curve == EllipseCurve.INSTANCE) {
-      TrimmedFit circle =
-          TrimmedFit.of(CircleCurve.INSTANCE, scaled.x, scaled.y, List.of());
+      TrimmedFit circle = TrimmedFit.of(CircleCurve.INSTANCE, scaled.x, scaled.y, List.of());
       if (circle != null) {
         starts.add(asEllipse(circle.fit().parameters()));
       }
@@ -107,8 +108,7 @@ public final class SectionFitting {
   }
 
   private static @Nullable TrimmedFit whole(SectionCurve curve, Scaled scaled) {
-    GeometricFit fit =
-        GeometricFit.of(curve, curve.start(scaled.x, scaled.y), scaled.x, scaled.y);
+    GeometricFit fit = GeometricFit.of(curve, curve.start(scaled.x, scaled.y), scaled.x, scaled.y);
     if (fit == null && curve == EllipseCurve.INSTANCE) {
       double[] circle = CircleCurve.INSTANCE.start(scaled.x, scaled.y);
       fit = GeometricFit.of(curve, asEllipse(circle), scaled.x, scaled.y);

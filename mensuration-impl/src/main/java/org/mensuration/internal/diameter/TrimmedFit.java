@@ -10,8 +10,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * Least trimmed squares: of all fits, the one whose three quarters of nearest points have the least
  * squared distances; then points farther than three standard deviations, or alone on the
- * circumference, are left out as strays and the rest is fitted. The subsets tried first are drawn with a fixed seed from the points in sorted
- * order, so the same points give the same fit. Immutable and thread-safe.
+ * circumference, are left out as strays and the rest is fitted. The subsets tried first are drawn
+ * with a fixed seed from the points in sorted order, so the same points give the same fit.
+ * Immutable and thread-safe.
  *
  * @param fit the fit to the points kept
  * @param kept which points, in the order given
@@ -57,8 +58,7 @@ record TrimmedFit(GeometricFit fit, boolean[] kept, double deviation) {
       for (int j = 0; j < chosen.length; j++) {
         chosen[j] = order[random.nextInt(order.length)];
       }
-      candidates.add(
-          concentrate(curve, curve.start(pick(x, chosen), pick(y, chosen)), x, y));
+      candidates.add(concentrate(curve, curve.start(pick(x, chosen), pick(y, chosen)), x, y));
     }
     candidates.sort(Comparator.comparingDouble(Candidate::squares));
     Candidate best = Candidate.NONE;
@@ -77,8 +77,7 @@ record TrimmedFit(GeometricFit fit, boolean[] kept, double deviation) {
   }
 
   /** A few steps with the algebraic fit, which is quick. */
-  private static Candidate concentrate(
-      SectionCurve curve, double[] start, double[] x, double[] y) {
+  private static Candidate concentrate(SectionCurve curve, double[] start, double[] x, double[] y) {
     double[] parameters = start;
     for (int step = 0; step < FIRST_STEPS; step++) {
       int[] near = nearest(curve, parameters, x, y);
@@ -88,8 +87,7 @@ record TrimmedFit(GeometricFit fit, boolean[] kept, double deviation) {
   }
 
   /** Steps with the geometric fit until the squares fall no more. */
-  private static Candidate settle(
-      SectionCurve curve, Candidate from, double[] x, double[] y) {
+  private static Candidate settle(SectionCurve curve, Candidate from, double[] x, double[] y) {
     Candidate best = Candidate.NONE;
     double[] parameters = from.parameters;
     for (int step = 0; step < MOST_STEPS; step++) {
@@ -146,15 +144,12 @@ record TrimmedFit(GeometricFit fit, boolean[] kept, double deviation) {
     return near;
   }
 
-  private static double[] squares(
-      SectionCurve curve, double[] parameters, double[] x, double[] y) {
+  private static double[] squares(SectionCurve curve, double[] parameters, double[] x, double[] y) {
     double[] squares = new double[x.length];
     double[] gradient = new double[curve.parameters()];
     for (int i = 0; i < x.length; i++) {
       double distance =
-          parameters.length == 0
-              ? Double.NaN
-              : curve.distance(parameters, x[i], y[i], gradient);
+          parameters.length == 0 ? Double.NaN : curve.distance(parameters, x[i], y[i], gradient);
       squares[i] = distance * distance;
     }
     return squares;
@@ -183,8 +178,7 @@ record TrimmedFit(GeometricFit fit, boolean[] kept, double deviation) {
     Integer[] order = new Integer[x.length];
     Arrays.setAll(order, i -> i);
     Arrays.sort(
-        order,
-        Comparator.<Integer>comparingDouble(i -> x[i]).thenComparingDouble(i -> y[i]));
+        order, Comparator.<Integer>comparingDouble(i -> x[i]).thenComparingDouble(i -> y[i]));
     return order;
   }
 

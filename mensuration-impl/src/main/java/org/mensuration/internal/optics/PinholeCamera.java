@@ -69,7 +69,8 @@ public record PinholeCamera(double focalLengthPixels) implements CameraScale {
 
   @Override
   public RatioScale levelScale() {
-    return new TangentScale(ImageFormulas.RATIO.value(1, focalLengthPixels), true, Optional.empty());
+    return new TangentScale(
+        ImageFormulas.RATIO.value(1, focalLengthPixels), true, Optional.empty());
   }
 
   private double azimuthDegrees(ImageReading reading) {

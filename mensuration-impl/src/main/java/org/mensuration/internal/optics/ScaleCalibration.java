@@ -3,7 +3,6 @@ package org.mensuration.internal.optics;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;

@@ -40,8 +40,7 @@ record SightedRatio(double seen, boolean compensated, Sighting sighting) {
       distance = SightingPlanFormulas.ALONG_SIGHT.value(distance, elevation());
     }
     return Measures.metres(
-        leaningAcross(
-            sighting, SightedDiameterFormulas.SLOPE_DISTANCE.value(seen, distance)));
+        leaningAcross(sighting, SightedDiameterFormulas.SLOPE_DISTANCE.value(seen, distance)));
   }
 
   /** A level reading of a stem that leans to the side, put square to the stem. */
@@ -67,8 +66,7 @@ record SightedRatio(double seen, boolean compensated, Sighting sighting) {
     if (straight || sighting.leanAway().isPresent()) {
       double slope =
           straight ? distance : SightingPlanFormulas.ALONG_SIGHT.value(distance, elevation());
-      double lean =
-          sighting.leanAway().isPresent() ? DEGREES.read(sighting.leanAway().get()) : 0;
+      double lean = sighting.leanAway().isPresent() ? DEGREES.read(sighting.leanAway().get()) : 0;
       return SightedDiameterFormulas.LEANING.value(squareToSight(), slope, elevation(), lean);
     }
     if (sighting.to() == DistanceTo.FACE) {

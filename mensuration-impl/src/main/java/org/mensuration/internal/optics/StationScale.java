@@ -19,9 +19,7 @@ import org.mensuration.units.UnitReader;
  * @param graduation how the scale is divided
  */
 public record StationScale(
-    double widthCm,
-    Optional<Quantity<Angle>> calibrationElevation,
-    Optional<Graduation> graduation)
+    double widthCm, Optional<Quantity<Angle>> calibrationElevation, Optional<Graduation> graduation)
     implements OpticalScale {
   private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);
   private static final UnitReader<Angle> DEGREES = UnitReader.in(ForestUnits.DEGREE);
