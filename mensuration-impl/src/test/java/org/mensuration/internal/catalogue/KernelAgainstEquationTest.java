@@ -28,17 +28,6 @@ class KernelAgainstEquationTest {
 
   /** Formulas without a tree value, and why. A formula that is solved and not here is a defect. */
   static final Map<String, String> SOLVED =
-<<<<<<< HEAD
-      Map.of(
-          "diameter/ellipse-girth", "an elliptic integral",
-          "diameter/ellipse-girth-excess", "an elliptic integral",
-          "sampling/mean-interval", "holds a quantile of Student's t",
-          "sampling/points-needed", "a search for the smallest whole number",
-          "sampling/points-needed-finite", "a search for the smallest whole number",
-          "stand/dominant-height", "a mean over the thickest trees, found by sorting",
-          "stand/dominant-height-counted", "a mean over the thickest trees, found by sorting",
-          "stand/top-diameter", "a mean over the thickest trees, found by sorting");
-=======
       Map.ofEntries(
           Map.entry("diameter/circle-geometric-radius", "a fit to points"),
           Map.entry("diameter/circle-geometric-squares", "a fit to points"),
@@ -54,8 +43,10 @@ class KernelAgainstEquationTest {
           Map.entry("diameter/ellipse-girth-excess", "an elliptic integral"),
           Map.entry("sampling/mean-interval", "holds a quantile of Student's t"),
           Map.entry("sampling/points-needed", "a search for the smallest whole number"),
-          Map.entry("sampling/points-needed-finite", "a search for the smallest whole number"));
->>>>>>> ecb7b10 (Add tapes, calipers, forks, breast heights and circles through points)
+          Map.entry("sampling/points-needed-finite", "a search for the smallest whole number"),
+          Map.entry("stand/dominant-height", "a mean over the thickest trees, found by sorting"),
+          Map.entry("stand/dominant-height-counted", "a mean over the thickest trees, found by sorting"),
+          Map.entry("stand/top-diameter", "a mean over the thickest trees, found by sorting"));
 
   private static final Map<String, KernelCheck> WORST = new TreeMap<>();
 
