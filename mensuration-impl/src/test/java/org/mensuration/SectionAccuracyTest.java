@@ -74,7 +74,7 @@ class SectionAccuracyTest {
     private int within;
     private int failed;
     private int strays;
-    private int found;
+    private long found;
     private double error;
     private double standardError;
     private double share;
@@ -89,7 +89,7 @@ class SectionAccuracyTest {
       share += miss / spread;
       strays += slice.strays();
       int first = slice.points().size() - slice.strays();
-      found += (int) fit.strays().stream().filter(index -> index >= first).count();
+      found += fit.strays().stream().filter(index -> index >= first).count();
     }
 
     String line() {

@@ -15,15 +15,37 @@ import org.apache.commons.math3.util.Pair;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Least squares of the distances from a curve. Immutable and thread-safe.
- *
- * @param parameters the parameters
- * @param squares sum of squared distances
- * @param inverse inverse of JᵀJ at the parameters
+ * Least squares of the distances from a curve. Immutable and thread-safe, as long as nobody writes
+ * into what it hands out.
  */
-record GeometricFit(double[] parameters, double squares, RealMatrix inverse) {
+final class GeometricFit {
   private static final int MOST_EVALUATIONS = 400;
   private static final double SINGULAR = 1e-13;
+
+  private final double[] parameters;
+  private final double squares;
+  private final RealMatrix inverse;
+
+  private GeometricFit(double[] parameters, double squares, RealMatrix inverse) {
+    this.parameters = parameters;
+    this.squares = squares;
+    this.inverse = inverse;
+  }
+
+  /** The parameters. */
+  double[] parameters() {
+    return parameters;
+  }
+
+  /** Sum of the squared distances. */
+  double squares() {
+    return squares;
+  }
+
+  /** Inverse of JᵀJ at the parameters. */
+  RealMatrix inverse() {
+    return inverse;
+  }
 
   /**
    * Fits a curve.

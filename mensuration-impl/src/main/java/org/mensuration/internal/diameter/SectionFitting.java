@@ -116,10 +116,7 @@ public final class SectionFitting {
     if (fit == null) {
       return null;
     }
-    boolean[] kept = new boolean[scaled.x.length];
-    Arrays.fill(kept, true);
-    int freedom = kept.length - curve.parameters();
-    return new TrimmedFit(fit, kept, Math.sqrt(fit.squares() / freedom));
+    return TrimmedFit.ofAll(fit, scaled.x.length, curve.parameters());
   }
 
   private static double[] asEllipse(double[] circle) {
@@ -211,7 +208,21 @@ public final class SectionFitting {
   }
 
   /** Points moved to their mean and divided by their spread, so that no unit is too small. */
-  private record Scaled(double[] x, double[] y, double originX, double originY, double size) {
+  private static final class Scaled {
+    private final double[] x;
+    private final double[] y;
+    private final double originX;
+    private final double originY;
+    private final double size;
+
+    private Scaled(double[] x, double[] y, double originX, double originY, double size) {
+      this.x = x;
+      this.y = y;
+      this.originX = originX;
+      this.originY = originY;
+      this.size = size;
+    }
+
     static Scaled of(double[] x, double[] y) {
       double originX = Arrays.stream(x).average().orElse(0);
       double originY = Arrays.stream(y).average().orElse(0);

@@ -12,13 +12,9 @@ import org.jspecify.annotations.Nullable;
  * squared distances; then points farther than three standard deviations, or alone on the
  * circumference, are left out as strays and the rest is fitted. The subsets tried first are drawn
  * with a fixed seed from the points in sorted order, so the same points give the same fit.
- * Immutable and thread-safe.
- *
- * @param fit the fit to the points kept
- * @param kept which points, in the order given
- * @param deviation standard deviation of the distances
+ * Immutable and thread-safe, as long as nobody writes into what it hands out.
  */
-record TrimmedFit(GeometricFit fit, boolean[] kept, double deviation) {
+final class TrimmedFit {
   /** Below so many points none is taken for a stray. */
   static final int FEWEST = 20;
 
@@ -34,6 +30,38 @@ record TrimmedFit(GeometricFit fit, boolean[] kept, double deviation) {
 
   private static final double VARIANCE_WITHIN = 0.9733;
   private static final double LIMIT = 3;
+
+  private final GeometricFit fit;
+  private final boolean[] kept;
+  private final double deviation;
+
+  private TrimmedFit(GeometricFit fit, boolean[] kept, double deviation) {
+    this.fit = fit;
+    this.kept = kept;
+    this.deviation = deviation;
+  }
+
+  /** A fit to all points. */
+  static TrimmedFit ofAll(GeometricFit fit, int points, int parameters) {
+    boolean[] all = new boolean[points];
+    Arrays.fill(all, true);
+    return new TrimmedFit(fit, all, Math.sqrt(fit.squares() / (points - parameters)));
+  }
+
+  /** The fit to the points kept. */
+  GeometricFit fit() {
+    return fit;
+  }
+
+  /** Which points were kept, in the order given. */
+  boolean[] kept() {
+    return kept;
+  }
+
+  /** Standard deviation of the distances. */
+  double deviation() {
+    return deviation;
+  }
 
   /**
    * Fits a curve.
@@ -61,19 +89,33 @@ record TrimmedFit(GeometricFit fit, boolean[] kept, double deviation) {
       candidates.add(concentrate(curve, curve.start(pick(x, chosen), pick(y, chosen)), x, y));
     }
     candidates.sort(Comparator.comparingDouble(Candidate::squares));
-    Candidate best = Candidate.NONE;
+    Candidate best = Candidate.none();
     for (Candidate candidate : candidates.subList(0, BEST)) {
       Candidate settled = settle(curve, candidate, x, y);
       if (settled.squares < best.squares) {
         best = settled;
       }
     }
-    return best == Candidate.NONE ? null : reweight(curve, best, x, y);
+    return Double.isInfinite(best.squares) ? null : reweight(curve, best, x, y);
   }
 
-  /** Parameters and the squares of their nearest points. */
-  private record Candidate(double[] parameters, double squares) {
-    static final Candidate NONE = new Candidate(new double[0], Double.POSITIVE_INFINITY);
+  /** Parameters and the squares of their nearest points; infinite squares are no fit. */
+  private static final class Candidate {
+    private final double[] parameters;
+    private final double squares;
+
+    Candidate(double[] parameters, double squares) {
+      this.parameters = parameters;
+      this.squares = squares;
+    }
+
+    static Candidate none() {
+      return new Candidate(new double[0], Double.POSITIVE_INFINITY);
+    }
+
+    double squares() {
+      return squares;
+    }
   }
 
   /** A few steps with the algebraic fit, which is quick. */
@@ -88,7 +130,7 @@ record TrimmedFit(GeometricFit fit, boolean[] kept, double deviation) {
 
   /** Steps with the geometric fit until the squares fall no more. */
   private static Candidate settle(SectionCurve curve, Candidate from, double[] x, double[] y) {
-    Candidate best = Candidate.NONE;
+    Candidate best = Candidate.none();
     double[] parameters = from.parameters;
     for (int step = 0; step < MOST_STEPS; step++) {
       int[] near = nearest(curve, parameters, x, y);
@@ -131,7 +173,7 @@ record TrimmedFit(GeometricFit fit, boolean[] kept, double deviation) {
       sum += squares[i];
     }
     // Acceptance, so that NaN counts as the worst.
-    return sum < Double.POSITIVE_INFINITY ? new Candidate(parameters, sum) : Candidate.NONE;
+    return sum < Double.POSITIVE_INFINITY ? new Candidate(parameters, sum) : Candidate.none();
   }
 
   private static int[] nearest(SectionCurve curve, double[] parameters, double[] x, double[] y) {
