@@ -51,12 +51,15 @@ final class GeometricFit {
    * Fits a curve.
    *
    * @param curve the curve
-   * @param start where to start; NaN gives no fit
+   * @param start where to start; none or NaN gives no fit
    * @param x abscissas
    * @param y ordinates
    * @return the fit; null if it does not converge or the points do not determine the curve
    */
   static @Nullable GeometricFit of(SectionCurve curve, double[] start, double[] x, double[] y) {
+    if (start.length != curve.parameters()) {
+      return null;
+    }
     for (double parameter : start) {
       if (!(Math.abs(parameter) < Double.POSITIVE_INFINITY)) {
         return null;
