@@ -71,6 +71,20 @@ class BarkTest {
   }
 
   @Test
+  void customaryDeductionsChangeAboveTheirLimit() {
+    assertThat(customary(Bark.customarySpruce(), 32, 32.5)).isEqualTo("1.0 2.0");
+    assertThat(customary(Bark.customaryPine(), 32, 32.5)).isEqualTo("2.0 3.0");
+    assertThat(customary(Bark.customaryOak(), 29, 29.5)).isEqualTo("2.0 3.0");
+    assertThat(customary(Bark.customaryBeech(), 49, 49.5)).isEqualTo("1.0 2.0");
+  }
+
+  private static String customary(BarkRule rule, double upto, double above) {
+    return in(rule.doubleBark(centimetres(upto)), ForestUnits.CENTIMETRE)
+        + " "
+        + in(rule.doubleBark(centimetres(above)), ForestUnits.CENTIMETRE);
+  }
+
+  @Test
   void barkThickerThanTheStemIsRefused() {
     assertThatThrownBy(() -> Bark.customarySpruce().inside(centimetres(0.5)))
         .isInstanceOf(OutOfDomainException.class)

@@ -132,6 +132,14 @@ class LogConventionsTest {
         .hasMessage(
             "South Sea customs rule of 1961 (log/brereton-mean) needs two crossed readings of the"
                 + " large end; 1 given");
+    LogReadings oneAtTheTop =
+        LogReadings.ends(
+            List.of(centimetres(46), centimetres(47)), List.of(centimetres(31)), metres(5));
+    assertThatThrownBy(() -> LogConventions.southSea().scale(oneAtTheTop))
+        .hasMessageEndingWith("needs two crossed readings of the small end; 1 given");
+    assertThatThrownBy(() -> LogConventions.southSea().scale(fourReadings(1.9, 5, 5, 5, 4)))
+        .hasMessageContaining(
+            "South Sea customs rule of 1961, D = 1.9 cm, allowed large end diameter down to 2 cm");
   }
 
   @Test

@@ -1,5 +1,7 @@
 package org.mensuration.internal.convention;
 
+import static org.mensuration.internal.convention.ClassSteps.NONE;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.mensuration.internal.catalogue.MiddleFormulas;
@@ -9,22 +11,18 @@ import org.mensuration.log.LogReadings;
 final class BothEnds {
   private BothEnds() {}
 
-  /**
-   * Both end diameters enter the formula. Immutable and thread-safe.
-   *
-   * @param reading rounding of each reading
-   */
-  record Each(ClassSteps reading) implements Sizing {
+  /** Both end diameters enter the formula, not rounded. Immutable and thread-safe. */
+  record Each() implements Sizing {
     @Override
     public double amount(RuleFacts facts, LogReadings readings, double length, StepLog log) {
-      double large = Diameters.at(ReadingPlace.LARGE, reading).diameter(facts, readings, log);
-      double small = Diameters.at(ReadingPlace.SMALL, reading).diameter(facts, readings, log);
+      double large = Diameters.at(ReadingPlace.LARGE, NONE).diameter(facts, readings, log);
+      double small = Diameters.at(ReadingPlace.SMALL, NONE).diameter(facts, readings, log);
       return facts.formula().value(large, small, length);
     }
 
     @Override
     public List<String> roundings() {
-      return reading.isNone() ? List.of() : List.of("each diameter " + reading.words("cm"));
+      return List.of();
     }
   }
 
@@ -42,7 +40,7 @@ final class BothEnds {
     }
 
     private double radius(ReadingPlace place, RuleFacts facts, LogReadings readings, StepLog log) {
-      double diameter = Diameters.at(place, ClassSteps.NONE).diameter(facts, readings, log);
+      double diameter = Diameters.at(place, NONE).diameter(facts, readings, log);
       String what = place.words() + " radius";
       return log.reading(what, place.symbol(), radius, diameter / 2, "cm");
     }

@@ -22,7 +22,7 @@ public final class Conventions {
   /** Mean diameter, unrounded. */
   public static final Convention BRERETON =
       new Convention(
-          RuleFacts.of("Brereton", SmallEndFormulas.BRERETON).underBark(), new BothEnds.Each(NONE));
+          RuleFacts.of("Brereton", SmallEndFormulas.BRERETON).underBark(), new BothEnds.Each());
 
   /** Customs rule of 1961. */
   public static final Convention SOUTH_SEA =
