@@ -1,6 +1,14 @@
 package org.mensuration.scaling;
 
-/** How a reading or an amount goes to a class, and what becomes of an exact half. */
+/**
+ * How a reading or an amount goes to a class, and what becomes of an exact half.
+ *
+ * <p>Sources disagree on the half: it goes up (Idaho Board of Scaling Practices, How to determine
+ * the scale of a log, Log diameter measurements; fractions of a deduction, USDA Forest Service
+ * 1985, FSH 2409.11 s.21), up and down by turns (Wengert 2001, Measuring Logs and Lumber, opening
+ * section; Code of Georgia 2-14-80, shared evenly), by turns with the first down (Landowner
+ * article: measuring logs), or is not settled (9 V.S.A. 2693).
+ */
 public enum StepRounding {
   /** Down to the class below. */
   DOWN("down"),
