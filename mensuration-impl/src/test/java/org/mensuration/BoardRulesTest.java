@@ -20,6 +20,7 @@ import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.log.Log;
 import org.mensuration.log.ScaleRule;
 import org.mensuration.quantity.BarkBasis;
+import org.mensuration.quantity.LogScale;
 
 /** The board-foot rules at the front door. */
 class BoardRulesTest {
@@ -327,5 +328,29 @@ class BoardRulesTest {
       assertThat(scale(rule, log(diameter + 1, length))).isGreaterThan(amount);
       assertThat(scale(rule, log(diameter, length + 1))).isGreaterThan(amount);
     }
+  }
+
+  @Test
+  void feetOfTwoRulesDoNotAddNorDoThoseOfTwoBarkBases() {
+    LogScale doyle = LogRules.doyle().scale(log(12, 16).withBark(BarkBasis.UNDER));
+    LogScale scribner = LogRules.scribnerDecimalC().scale(log(12, 16).withBark(BarkBasis.UNDER));
+    assertThatThrownBy(() -> doyle.plus(scribner))
+        .hasMessage(
+            "cannot add 64.0 bf Doyle (under bark) and 80.0 bf Scribner Decimal C (under bark):"
+                + " they are different scales");
+    LogScale formula = LogRules.scribnerFormula().scale(log(12, 16).withBark(BarkBasis.UNDER));
+    assertThatThrownBy(() -> scribner.plus(formula))
+        .hasMessageContaining("Scribner Decimal C")
+        .hasMessageContaining("Scribner formula");
+    LogScale table =
+        LogRules.internationalQuarterTable().scale(log(12, 16).withBark(BarkBasis.UNDER));
+    LogScale sum = LogRules.internationalQuarter().scale(log(12, 16).withBark(BarkBasis.UNDER));
+    assertThatThrownBy(() -> table.plus(sum))
+        .hasMessageContaining("International 1/4-inch as printed")
+        .hasMessageContaining("International 1/4-inch by four-foot sections");
+    LogScale over = LogRules.doyle().scale(log(12, 16).withBark(BarkBasis.OVER));
+    assertThatThrownBy(() -> doyle.plus(over))
+        .hasMessageContaining("under bark")
+        .hasMessageContaining("over bark");
   }
 }
