@@ -1,9 +1,9 @@
 package org.mensuration.kernel;
 
 /**
- * Readings in classes of a width. A reading within a relative 1e-9 of a class or of the half way to
- * the next counts as on it, because converted readings miss exact limits by an ulp. Unchecked: NaN
- * in, NaN out. Stateless and thread-safe.
+ * Readings in classes of any width, on {@link ClassRounding}. A reading within a relative 1e-9 of a
+ * class or of the half way to the next counts as on it, because converted readings miss exact
+ * limits by an ulp. Unchecked: NaN in, NaN out. Stateless and thread-safe.
  */
 public final class SizeClasses {
   private static final double SNAP = 1e-9;
@@ -31,7 +31,7 @@ public final class SizeClasses {
    * @return the class
    */
   public static double down(double value, double width) {
-    return Math.floor(widths(value, width)) * width;
+    return ClassRounding.down(value / width, 1, 1) * width;
   }
 
   /**
@@ -42,7 +42,7 @@ public final class SizeClasses {
    * @return the class
    */
   public static double up(double value, double width) {
-    return Math.ceil(widths(value, width)) * width;
+    return ClassRounding.up(value / width, 1, 1) * width;
   }
 
   /**
@@ -53,7 +53,7 @@ public final class SizeClasses {
    * @return the class
    */
   public static double nearestHalfUp(double value, double width) {
-    return Math.floor(widths(value, width) + 0.5) * width;
+    return ClassRounding.halfUp(value / width, 1, 1) * width;
   }
 
   /**
@@ -64,7 +64,7 @@ public final class SizeClasses {
    * @return the class
    */
   public static double nearestHalfDown(double value, double width) {
-    return Math.ceil(widths(value, width) - 0.5) * width;
+    return ClassRounding.halfDown(value / width, 1, 1) * width;
   }
 
   /**
