@@ -8,6 +8,7 @@ import org.mensuration.internal.wood.Stacks;
 import org.mensuration.internal.wood.WoodFactors;
 import org.mensuration.quantity.LogScale;
 import org.mensuration.wood.ConversionFactor;
+import org.mensuration.wood.FactorAddition;
 import org.mensuration.wood.WoodAmount;
 import org.mensuration.wood.WoodMeasure;
 
@@ -29,6 +30,15 @@ public final class WoodConversions {
    */
   public static List<ConversionFactor> factors() {
     return WoodFactors.ALL;
+  }
+
+  /**
+   * What sources add to their factors for other wood, such as debarked pieces.
+   *
+   * @return source by source, for {@link ConversionFactor#plus}
+   */
+  public static List<FactorAddition> additions() {
+    return WoodFactors.ADDITIONS;
   }
 
   /**

@@ -4,17 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.mensuration.units.Measures.centimetres;
+import static org.mensuration.units.Measures.cubicMetres;
 import static org.mensuration.units.Measures.in;
 import static org.mensuration.units.Measures.metres;
 
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.mensuration.formula.Formula;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.log.Log;
 import org.mensuration.log.SolidRule;
@@ -145,6 +148,24 @@ class LogBiasTest {
         .hasMessage("no bias of the sum of sections is known for Newton volume (log/newton)");
     assertThatThrownBy(() -> LogBias.meanPercentOfSections(LogRules.newton(), 2, 5))
         .hasMessage("no error of single sections is known for Newton volume (log/newton)");
+  }
+
+  @Test
+  void aRuleOfAnotherTopicHasNoBias() {
+    SolidRule board =
+        new SolidRule() {
+          @Override
+          public Formula formula() {
+            return LogRules.doyle().formula();
+          }
+
+          @Override
+          public Quantity<Volume> volume(Log log) {
+            return cubicMetres(1);
+          }
+        };
+    assertThatThrownBy(() -> LogBias.formula(board))
+        .hasMessage("no bias is known for Doyle (board/doyle)");
   }
 
   @Test

@@ -23,6 +23,7 @@ import org.mensuration.source.Standing;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.Measures;
 import org.mensuration.wood.ConversionFactor;
+import org.mensuration.wood.FactorAddition;
 import org.mensuration.wood.WoodAmount;
 import org.mensuration.wood.WoodMeasure;
 
@@ -144,15 +145,29 @@ class WoodConversionsTest {
   void aPrintedAdditionMakesAnotherFactor() {
     // OST 13-43-79, text above the table: 0.04 for roughly, 0.06 for clean debarked wood.
     ConversionFactor factor = WoodConversions.factors("su:stacked-m3", "su:m3-ub").get(0);
-    ConversionFactor debarked = factor.plus(new BigDecimal("0.04"), "roughly debarked");
+    FactorAddition rough = WoodConversions.additions().get(0);
+    ConversionFactor debarked = factor.plus(rough);
     assertThat(debarked.factor()).isEqualTo("0.68");
+    assertThat(factor.plus(WoodConversions.additions().get(1)).factor()).isEqualTo("0.70");
     assertThat(debarked.condition()).isEqualTo(factor.condition() + "; roughly debarked");
     assertThat(debarked.convert(WoodConversions.amount(50, "su:stacked-m3")).amount())
         .isCloseTo(34, within(1e-13));
     ConversionFactor plain = WoodConversions.factor("se:m3s", "se:m3f");
-    assertThat(plain.plus(new BigDecimal("0.01"), "dry").condition()).isEqualTo("dry");
-    assertThatThrownBy(() -> plain.plus(new BigDecimal("-0.36"), "none"))
+    assertThat(plain.plus(addition(plain, plain, "0.01")).condition()).isEqualTo("dry");
+    assertThatThrownBy(() -> plain.plus(addition(plain, plain, "-0.36")))
         .hasMessageContaining("is not above zero");
+    assertThatThrownBy(() -> plain.plus(rough))
+        .hasMessageStartingWith(
+            "the addition for roughly debarked is printed for factors from su:stacked-m3 (")
+        .hasMessageContaining(", not for se:m3s to se:m3f 0.36 (");
+    assertThatThrownBy(() -> plain.plus(addition(plain, factor, "0.01")))
+        .hasMessageContaining(", not for se:m3s to se:m3f");
+  }
+
+  private static FactorAddition addition(
+      ConversionFactor from, ConversionFactor to, String printed) {
+    return new FactorAddition(
+        from.from(), to.to(), new BigDecimal(printed), "dry", from.citation());
   }
 
   @Test
@@ -217,6 +232,38 @@ class WoodConversionsTest {
         .extracting(ConversionFactor::condition)
         .containsExactly("HKS, pieces of 1 m", "HKS, pieces of 2 m", "HKS, pieces of 3 m", "RVR");
     assertThat(WoodConversions.factors("de:t-dry-ob", "de:fm-ub")).hasSize(9);
+  }
+
+  @Test
+  void everyFactorOfTheReferencesIsThere() {
+    assertThat(count("se:")).isEqualTo(21);
+    assertThat(count("at:")).isEqualTo(21);
+    assertThat(count("de:")).isEqualTo(16);
+    assertThat(count("fr:")).isEqualTo(8);
+    assertThat(count("su:")).isEqualTo(20);
+    assertThat(count("nb:")).isEqualTo(3);
+    assertThat(count("gb:")).isEqualTo(2);
+    assertThat(WoodConversions.factor("nb:m3", "nb:mbf").factor()).isEqualTo("0.424");
+    assertThat(WoodConversions.factor("us:cord", "us:stacked-ft3").factor()).isEqualTo("128");
+    assertThat(WoodConversions.factor("us:pulp-cord", "us:stacked-ft3").factor()).isEqualTo("160");
+    assertThat(WoodConversions.factor("us:cord", "us:ft3").factor()).isEqualTo("79");
+    assertThat(WoodConversions.factor("us:mbf-lumber", "lumber-ft3").factor()).isEqualTo("83.3");
+    assertThat(WoodConversions.factor("us:bf-west-side", "us:bf-east-side").factor())
+        .isEqualTo("1.20");
+    assertThat(WoodConversions.factors("log-m3", "lumber-m3"))
+        .extracting(ConversionFactor::factor)
+        .containsExactly(new BigDecimal("0.41"), new BigDecimal("0.63"));
+    assertThat(WoodConversions.factor("de:rm-ob-measured", "de:rm-ob").factor()).isEqualTo("0.96");
+    // A cord is 128 cubic feet of 0.3048³ m³.
+    assertThat(WoodConversions.factor("us:cord", "stacked-m3").factor().doubleValue())
+        .isCloseTo(128 * 0.3048 * 0.3048 * 0.3048, within(0.00005));
+  }
+
+  private static int count(String country) {
+    return (int)
+        WoodConversions.factors().stream()
+            .filter(factor -> factor.from().code().startsWith(country))
+            .count();
   }
 
   @Test

@@ -59,17 +59,27 @@ public record ConversionFactor(
   }
 
   /**
-   * The factor with an addition that its source prints for other wood, such as 0.04 for roughly
-   * debarked pieces.
+   * The factor with an addition that its source prints for other wood.
    *
-   * @param addition what is added, with the digits printed
-   * @param forWood the wood it is for
+   * @param addition the addition
    * @return a new factor of the same direction
-   * @throws IllegalArgumentException if the sum is not above zero
+   * @throws IllegalArgumentException if the addition is printed for factors between other measures,
+   *     or the sum is not above zero
    */
-  public ConversionFactor plus(BigDecimal addition, String forWood) {
-    String both = condition.isEmpty() ? forWood : condition + "; " + forWood;
-    return new ConversionFactor(from, to, factor.add(addition), both, citation);
+  public ConversionFactor plus(FactorAddition addition) {
+    if (!addition.from().equals(from) || !addition.to().equals(to)) {
+      throw new IllegalArgumentException(
+          "the addition for "
+              + addition.forWood()
+              + " is printed for factors from "
+              + addition.from()
+              + " to "
+              + addition.to()
+              + ", not for "
+              + this);
+    }
+    String both = condition.isEmpty() ? addition.forWood() : condition + "; " + addition.forWood();
+    return new ConversionFactor(from, to, factor.add(addition.added()), both, citation);
   }
 
   @Override

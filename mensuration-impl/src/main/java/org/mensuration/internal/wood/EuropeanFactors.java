@@ -9,6 +9,7 @@ import org.mensuration.source.Citation;
 import org.mensuration.source.Role;
 import org.mensuration.source.Source;
 import org.mensuration.wood.ConversionFactor;
+import org.mensuration.wood.FactorAddition;
 import org.mensuration.wood.WoodMeasure;
 
 /** Factors published in Europe, as printed and in the direction printed. Immutable, thread-safe. */
@@ -142,6 +143,19 @@ final class EuropeanFactors {
     list(all, WoodMeasures.FR_STERE, WoodMeasures.FR_SOLID, STERE_POPULAR, FRANCE_POPULAR);
     list(all, WoodMeasures.SU_STACKED, WoodMeasures.SU_SOLID_UNDER, SOVIET_STACK, SOVIET);
     return all;
+  }
+
+  static List<FactorAddition> additions() {
+    return List.of(soviet("0.04", "roughly debarked"), soviet("0.06", "clean debarked"));
+  }
+
+  private static FactorAddition soviet(String printed, String wood) {
+    return new FactorAddition(
+        WoodMeasures.SU_STACKED,
+        WoodMeasures.SU_SOLID_UNDER,
+        new BigDecimal(printed),
+        wood,
+        published(WoodWorks.OST_13_43, "text above the table"));
   }
 
   private static void german(List<ConversionFactor> all) {

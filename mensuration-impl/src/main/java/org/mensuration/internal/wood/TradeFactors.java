@@ -109,6 +109,14 @@ final class TradeFactors {
             "2.36",
             "",
             published(WoodWorks.GLOBALWOOD, "row FBM")));
+    // Printed as 20 per cent more.
+    all.add(
+        factor(
+            WoodMeasures.US_SCALE_WEST,
+            WoodMeasures.US_SCALE_EAST,
+            "1.20",
+            "California tax practice",
+            published(BoardWorks.PNW_LONGSHORT, "paragraphs 1-2")));
     all.add(
         factor(
             WoodMeasures.LOG_METRE,

@@ -6,12 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.mensuration.wood.ConversionFactor;
+import org.mensuration.wood.FactorAddition;
 import org.mensuration.wood.WoodMeasure;
 
 /** Finds published factors. Immutable and thread-safe. */
 public final class WoodFactors {
   /** Every factor, source by source. */
   public static final List<ConversionFactor> ALL = join();
+
+  /** What sources add to their factors for other wood. */
+  public static final List<FactorAddition> ADDITIONS = EuropeanFactors.additions();
 
   private WoodFactors() {}
 

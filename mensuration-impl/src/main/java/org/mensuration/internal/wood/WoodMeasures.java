@@ -90,6 +90,10 @@ final class WoodMeasures {
       new WoodMeasure("lumber-ft3", Kind.LUMBER, "ft3", "cubic foot of lumber");
   static final WoodMeasure LUMBER_METRE =
       new WoodMeasure("lumber-m3", Kind.LUMBER, "m3", "cubic metre of lumber");
+  static final WoodMeasure US_SCALE_WEST =
+      new WoodMeasure("us:bf-west-side", Kind.CUSTOM, "bf", "board feet in logs up to 40 ft");
+  static final WoodMeasure US_SCALE_EAST =
+      new WoodMeasure("us:bf-east-side", Kind.CUSTOM, "bf", "board feet in logs up to 20 ft");
   static final WoodMeasure LOG_METRE =
       new WoodMeasure("log-m3", Kind.SOLID, "m3", "cubic metre of sawlogs");
 
