@@ -14,8 +14,11 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.mensuration.formula.OutOfDomainException;
+import org.mensuration.optics.Graduation;
+import org.mensuration.optics.ImageReading;
 import org.mensuration.optics.OpticalScale;
 import org.mensuration.optics.RatioScale;
+import org.mensuration.optics.Sighting;
 import org.mensuration.units.ForestUnits;
 
 class OpticalScalesTest {
@@ -84,5 +87,55 @@ class OpticalScalesTest {
         .hasMessageContaining("optics/ratio-from-divisions: n = -1, allowed [0, ∞)");
     OpticalScale onStem = OpticalScales.calibratedOnStem(inches(20), 8);
     assertThatThrownBy(() -> onStem.diameter(Double.NaN)).isInstanceOf(OutOfDomainException.class);
+  }
+
+  @Test
+  void aGraduatedScaleTellsWhatItReadsAtTheStation() {
+    OpticalScale scale =
+        OpticalScales.calibratedOnStem(centimetres(58), 8, Graduation.of(10).readToHalves());
+    assertThat(in(scale.largestDiameter(), ForestUnits.CENTIMETRE)).isEqualTo(72.5);
+    assertThat(in(scale.resolution(), ForestUnits.CENTIMETRE)).isEqualTo(3.625);
+    assertThat(in(scale.diameter(10), ForestUnits.CENTIMETRE)).isEqualTo(72.5);
+    assertThat(scale.graduation()).contains(new Graduation(10, 0.5));
+    assertThatThrownBy(() -> scale.diameter(10.5))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("optical scale: a reading of 10.5 divisions, the scale has 10.0");
+    assertThatThrownBy(() -> OpticalScales.calibratedOnStem(centimetres(58), 12, Graduation.of(10)))
+        .isInstanceOf(IllegalArgumentException.class);
+    OpticalScale plain = OpticalScales.uncompensatedOnStem(centimetres(58), 8, degrees(10));
+    assertThatThrownBy(plain::largestDiameter).isInstanceOf(IllegalStateException.class);
+    assertThatThrownBy(plain::resolution).hasMessageContaining("state its graduation");
+    assertThat(plain.graduation()).isEmpty();
+  }
+
+  @Test
+  void sightingsAndImagesCompareByWhatWasMeasured() {
+    Sighting sighting =
+        Sighting.toAxis(metres(10)).at(degrees(20)).leaningAcross(degrees(3)).tapering(metres(20));
+    assertThat(sighting)
+        .isEqualTo(
+            Sighting.toAxis(centimetres(1000))
+                .at(degrees(20))
+                .leaningAcross(degrees(3))
+                .tapering(centimetres(2000)))
+        .hasSameHashCodeAs(
+            Sighting.toAxis(centimetres(1000))
+                .at(degrees(20))
+                .leaningAcross(degrees(3))
+                .tapering(centimetres(2000)))
+        .isNotEqualTo(Sighting.toAxis(metres(10)).at(degrees(20)).leaningAcross(degrees(3)))
+        .isNotEqualTo(Sighting.toAxis(metres(10)).at(degrees(20)).tapering(metres(20)))
+        .isNotEqualTo(Sighting.toAxis(metres(10)))
+        .isNotEqualTo(Sighting.toFace(metres(10)));
+    assertThat(Sighting.toAxis(metres(10)).leaningAway(degrees(3)))
+        .isNotEqualTo(Sighting.toAxis(metres(10)).leaningAway(degrees(4)));
+    ImageReading reading = ImageReading.edges(-5, 7).pitched(100, degrees(10));
+    assertThat(reading)
+        .isEqualTo(ImageReading.edges(-5, 7).pitched(100, degrees(10)))
+        .hasSameHashCodeAs(ImageReading.edges(-5, 7).pitched(100, degrees(10)))
+        .isNotEqualTo(ImageReading.edges(-5, 7).pitched(101, degrees(10)))
+        .isNotEqualTo(ImageReading.edges(-5, 8).pitched(100, degrees(10)))
+        .isNotEqualTo(ImageReading.edges(-4, 7).pitched(100, degrees(10)))
+        .isNotEqualTo(ImageReading.edges(-5, 7));
   }
 }

@@ -120,6 +120,18 @@ public final class HeightSights {
   }
 
   /**
+   * Height from a mark on the stem, by a stick that covers the tree.
+   *
+   * @param markHeightM height of the mark in m
+   * @param stickCm length of the stick that covers the tree in cm
+   * @param stickToMarkCm length of it that covers the stem up to the mark in cm
+   * @return vertical height in m
+   */
+  public static double fraction(double markHeightM, double stickCm, double stickToMarkCm) {
+    return markHeightM * (stickCm / stickToMarkCm);
+  }
+
+  /**
    * Height from the length of a shadow.
    *
    * @param treeShadowM shadow of the tree in m

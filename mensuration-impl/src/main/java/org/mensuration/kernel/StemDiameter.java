@@ -195,4 +195,15 @@ public final class StemDiameter {
         longCm * Slope.cos(directionDeg),
         shortCm * StrictMath.sin(StrictMath.toRadians(directionDeg)));
   }
+
+  /**
+   * Standard deviation of one caliper reading, or one view, of an ellipse in a direction left to
+   * chance.
+   *
+   * @param axisRatio short over long axis
+   * @return share of the diameter
+   */
+  public static double oneViewDeviation(double axisRatio) {
+    return (1 - axisRatio) / (2 * Math.sqrt(2));
+  }
 }

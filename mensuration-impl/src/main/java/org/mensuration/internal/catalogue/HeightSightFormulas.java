@@ -174,6 +174,23 @@ public final class HeightSightFormulas {
           .note("from the base end; for graduating a ruler")
           .kernel3(HeightSights::rulerMark);
 
+  /** Mark on the stem. */
+  public static final BoundFormula FRACTION =
+      Definition.of(
+              "height/fraction",
+              "Height from a mark on the stem and a stick that covers the tree",
+              Nature.GEOMETRIC)
+          .input("mark_height", "h", "m", LENGTH, "height of a mark on the stem")
+          .input("stick", "k", "cm", LENGTH, "length of the stick that covers the tree")
+          .input("stick_to_mark", "k_m", "cm", LENGTH, "length that covers the stem up to the mark")
+          .relation("stick_to_mark", AT_MOST, 1, "stick", "k_m ≤ k")
+          .gives("height", "H", "m", over(times(sym("h"), sym("k")), sym("k_m")))
+          .cites(Citation.derived("similar triangles"))
+          .explainedBy(OpticsWorks.AWF_GEOM, "similar triangles, ruler and 4 m pole")
+          .note("the stick is held parallel to the tree")
+          .note(VERTICAL)
+          .kernel3(HeightSights::fraction);
+
   /** Shadow. */
   public static final BoundFormula SHADOW =
       Definition.of("height/shadow", "Height from the length of a shadow", Nature.GEOMETRIC)
@@ -228,6 +245,7 @@ public final class HeightSightFormulas {
           STAFF,
           SIMILAR_TRIANGLES,
           RULER_MARK,
+          FRACTION,
           SHADOW,
           ROD,
           OTHER_DISTANCE);

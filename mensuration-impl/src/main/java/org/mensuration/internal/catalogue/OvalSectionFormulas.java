@@ -122,6 +122,20 @@ public final class OvalSectionFormulas {
           .note("from 1/q - 1 along the long axis to q - 1 along the short one")
           .kernel2(StemDiameter::oneDiameterExcess);
 
+  /** Spread of one view. */
+  public static final BoundFormula ONE_VIEW =
+      Definition.of(
+              "diameter/ellipse-view-deviation",
+              "Relative standard deviation of one view of an ellipse from a chance direction",
+              Nature.GEOMETRIC)
+          .input("axis_ratio", "q", "1", RATIO, SHORT_OVER_LONG)
+          .gives("deviation", "s", "1", over(minus(num(1), sym("q")), times(num(2), sqrt(num(2)))))
+          .cites(
+              Citation.derived(
+                  "first order in 1 - q: the reading goes with the cosine of twice the direction"))
+          .note("1.8 % of the diameter at an axis ratio of 0.95")
+          .kernel1(StemDiameter::oneViewDeviation);
+
   /** Error of the tape. */
   public static final BoundFormula GIRTH_EXCESS =
       Definition.of(
@@ -138,7 +152,8 @@ public final class OvalSectionFormulas {
           .cites(Citation.derived("girth squared over 4π beside the area of the ellipse"))
           .explainedBy(OpticsWorks.MATERN56, "contents and introduction")
           .note(
-              "largest of all ways of measuring; the isoperimetric inequality keeps it from falling below zero")
+              "largest of all ways of measuring; the isoperimetric inequality keeps it from falling"
+                  + " below zero")
           .kernel1(EllipseGirth::excess);
 
   /** Girth of an ellipse. */
@@ -159,7 +174,15 @@ public final class OvalSectionFormulas {
 
   /** The topic. */
   public static final List<BoundFormula> ALL =
-      List.of(AREA, CALIPER, MEAN_EXCESS, QUADRATIC_EXCESS, CALIPER_EXCESS, GIRTH_EXCESS, GIRTH);
+      List.of(
+          AREA,
+          CALIPER,
+          MEAN_EXCESS,
+          QUADRATIC_EXCESS,
+          CALIPER_EXCESS,
+          ONE_VIEW,
+          GIRTH_EXCESS,
+          GIRTH);
 
   private OvalSectionFormulas() {}
 }
