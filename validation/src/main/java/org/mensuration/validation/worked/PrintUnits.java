@@ -59,6 +59,11 @@ enum PrintUnits {
     this.landUnit = landUnit;
   }
 
+  /** The top diameter in cm to which wood is usually sold: 7 cm, or 4 in. */
+  double topDiameter() {
+    return this == METRIC ? 7 : Measures.in(Measures.inches(4), CENTIMETRE);
+  }
+
   String basalAreaUnit() {
     return basalAreaUnit;
   }

@@ -100,6 +100,13 @@ final class Report {
             + ")");
     grid.row(
         "Foot", "butt and stump as wide as the lowest reading (log/huber); stump not in volume");
+    grid.row("Profile", "beside the sections: area as a monotone cubic through the readings,");
+    grid.row(
+        "",
+        "from the stump up, and to a top of "
+            + units.diameter(units.topDiameter())
+            + " "
+            + units.diameterUnit());
     grid.row("Diameters", "optics/diameter-from-divisions; scale without slope compensation:");
     grid.row("", "optics/diameter-from-divisions-elevated");
     grid.row("Heights", "by tape or pole, or height/tangent from the distance to the axis");

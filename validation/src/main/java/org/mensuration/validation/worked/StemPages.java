@@ -72,21 +72,24 @@ final class StemPages {
           "upper",
           units.volumeUnit(),
           "");
-      for (Piece piece : volume.pieces()) {
-        grid.row(
-            piece.what(),
-            height(piece.from()),
-            height(piece.to()),
-            diameter(piece.lower()),
-            diameter(piece.middle()),
-            diameter(piece.upper()),
-            PrintUnits.orDash(piece.volume(), units::volume),
-            piece.note());
-      }
+      volume.pieces().forEach(piece -> row(grid, piece));
       String whole = volume.gaps().isEmpty() ? "" : "not the whole stem";
       grid.row("volume", "", "", "", "", "", units.volume(volume.volume()), whole);
+      volume.profile().forEach(piece -> row(grid, piece));
       lines.addAll(grid.lines(true));
     }
+  }
+
+  private void row(Grid grid, Piece piece) {
+    grid.row(
+        piece.what(),
+        height(piece.from()),
+        height(piece.to()),
+        diameter(piece.lower()),
+        diameter(piece.middle()),
+        diameter(piece.upper()),
+        PrintUnits.orDash(piece.volume(), units::volume),
+        piece.note());
   }
 
   private String height(OptionalDouble value) {

@@ -20,28 +20,42 @@ final class StemWork {
   private final TipForm tip;
   private final Stem stem;
   private final OptionalDouble stumpHeight;
+  private final double topDiameter;
   private final List<Piece> pieces = new ArrayList<>();
   private final List<String> gaps = new ArrayList<>();
 
   private StemWork(
-      Arithmetic arithmetic, SectionRule rule, TipForm tip, Stem stem, OptionalDouble stumpHeight) {
+      Arithmetic arithmetic,
+      SectionRule rule,
+      TipForm tip,
+      Stem stem,
+      OptionalDouble stumpHeight,
+      double topDiameter) {
     this.arithmetic = arithmetic;
     this.rule = rule;
     this.tip = tip;
     this.stem = stem;
     this.stumpHeight = stumpHeight;
+    this.topDiameter = topDiameter;
   }
 
   static StemVolume measure(
-      Arithmetic arithmetic, SectionRule rule, TipForm tip, Stem stem, OptionalDouble stumpHeight) {
-    return new StemWork(arithmetic, rule, tip, stem, stumpHeight).measure();
+      Arithmetic arithmetic, Options options, Stem stem, OptionalDouble stumpHeight) {
+    return new StemWork(
+            arithmetic,
+            options.rule(),
+            options.tip(),
+            stem,
+            stumpHeight,
+            options.units().topDiameter())
+        .measure();
   }
 
   private StemVolume measure() {
     List<Reading> readings = stem.readings();
     if (readings.isEmpty()) {
       gaps.add("no diameter with a height");
-      return new StemVolume(stem, List.of(), 0, List.copyOf(gaps));
+      return new StemVolume(stem, List.of(), 0, List.copyOf(gaps), List.of());
     }
     double bottom = bottom(readings.get(0));
     foot(readings.get(0), bottom);
@@ -55,7 +69,12 @@ final class StemWork {
     for (Piece piece : pieces) {
       volume += piece.counted() ? piece.volume().orElse(0) : 0;
     }
-    return new StemVolume(stem, List.copyOf(pieces), volume, List.copyOf(gaps));
+    return new StemVolume(
+        stem,
+        List.copyOf(pieces),
+        volume,
+        List.copyOf(gaps),
+        ProfileWork.lines(stem, tip, stumpHeight, topDiameter));
   }
 
   private double bottom(Reading lowest) {

@@ -71,7 +71,7 @@ final class WorkedStand {
           throw stem.row().missed("tree", key.toString(), "a counted tree of " + PointFile.NAME);
         }
         OptionalDouble stump = stumpHeight(key, strata, file);
-        volumes.add(StemWork.measure(arithmetic, options.rule(), options.tip(), stem, stump));
+        volumes.add(StemWork.measure(arithmetic, options, stem, stump));
       } catch (BadNotes bad) {
         problems.add(bad);
       } catch (OutOfDomainException e) {

@@ -56,6 +56,10 @@ class DemoTest {
         .contains("section 1.3 4.0 38.0 - 35.2 0.289 8.80 div at ST1")
         // (43² + 38²)/2 · pi/40000 · 0.9 = 0.116.
         .contains("section 0.4 1.3 43.0 - 38.0 0.116 by hand")
+        // The tip is a cone of 12.4 cm from 22.1 to 27.3 m: 27.3 - 5.2 · 7/12.4 = 24.4 m, and
+        // above it pi/12 · 0.07² · 2.9 = 0.004 m³ of the whole 1.355.
+        .contains("profile 0.3 27.3 - - - 1.355 a smooth curve through the readings")
+        .contains("to top 0.3 24.4 - - 7.0 1.351 of that, up to the top diameter")
         // 5.2 · 5.0 · cos(-0.5°)/cos 30.5° = 26 · 0.99996/0.86163 = 30.2, where 26 ignores it.
         .contains("section 12.9 16.9 36.3 - 30.2 0.351 5.00 div at ST4, +30.5°")
         // The fork: 1.509 + 0.217 = 1.726; 46 cm has 0.16619 m²: 10.39.
