@@ -60,7 +60,7 @@ final class StemProcedures {
             VOLUME,
             StemProcedures::toTop));
     all.add(
-        new Chain("volume-total", List.of(list("volume", "m3")), VOLUME, StemProcedures::total));
+        new Chain("volume-total", List.of(list("volumes", "m3")), VOLUME, StemProcedures::total));
     all.add(spline("spline-volume-of-dbh", false));
     all.add(spline("spline-volume-of-dbh-height", true));
     all.add(
