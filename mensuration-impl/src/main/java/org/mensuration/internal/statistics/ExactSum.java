@@ -23,7 +23,10 @@ public final class ExactSum {
   private static final int ROOM = 1 << 30;
 
   private static final int SMALLEST_EXPONENT = -1074;
-  private static final int LIMBS = 70;
+
+  /** All exponents of a double and 63 bits for the number of terms: 592 bytes a sum. */
+  private static final int LIMBS = 68;
+
   private static final int LIMBS_OF_PRODUCTS = 138;
 
   private final long[] limbs;
