@@ -23,6 +23,12 @@ import org.mensuration.source.Citation;
 
 /** How far a gauge reaches for a tree; listed with the gauges. Immutable and thread-safe. */
 public final class GaugeDistanceFormulas {
+  /**
+   * A basal-area factor. It stands here, as the gauges list these formulas: the other way round
+   * either class could be asked for the other before that is there.
+   */
+  static final Domain FACTOR = Domain.open(0, 10000);
+
   private static final Domain DIAMETER = Domain.above(0);
 
   /** Limit to the centre. */
@@ -81,7 +87,7 @@ public final class GaugeDistanceFormulas {
 
   private static Definition gauge(String id, String title) {
     return Definition.of(id, title, Nature.GEOMETRIC)
-        .input("factor", "k", "m2/ha", GaugeFormulas.FACTOR, "basal-area factor")
+        .input("factor", "k", "m2/ha", FACTOR, "basal-area factor")
         .input("diameter", "d", "cm", DIAMETER, "diameter at breast height");
   }
 

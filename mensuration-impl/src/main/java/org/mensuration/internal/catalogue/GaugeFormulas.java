@@ -30,7 +30,7 @@ import org.mensuration.source.Role;
 /** Factor and angle of angle gauges. Immutable and thread-safe. */
 public final class GaugeFormulas {
   /** Factors in m²/ha: at the upper end the eye would touch the stem. */
-  static final Domain FACTOR = Domain.open(0, 10000);
+  static final Domain FACTOR = GaugeDistanceFormulas.FACTOR;
 
   private static final Domain SIZE = Domain.above(0);
 
@@ -84,7 +84,8 @@ public final class GaugeFormulas {
               Works.AG_S02, "section Basal Area Factor, there for an acre of 43 560 square feet")
           .note("the blade is held square to the sight")
           .note(
-              "the page sets the brackets wrongly, (1 + 4)(D/W)²; its own example needs 1 + 4 (D/W)²")
+              "the page sets the brackets wrongly, (1 + 4)(D/W)²; its own example needs 1 + 4"
+                  + " (D/W)²")
           .kernel2(GaugeFactor::ofFlatBlade);
 
   /** Factor of a flat blade, small angles. */
@@ -197,7 +198,8 @@ public final class GaugeFormulas {
           .tabulatedBy(Works.AG_S12, "slide Common BAF and PRF, constant 8.696")
           .explainedBy(Works.AG_S02, "section Plot Radius Factor")
           .note(
-              "the shortened constant 8.696 gives 1.944 at 20 ft²/ac where the exact one rounds to 1.945")
+              "the shortened constant 8.696 gives 1.944 at 20 ft²/ac where the exact one rounds to"
+                  + " 1.945")
           .kernel1(LimitingDistance::radiusFactorToCentre);
 
   /** Radius factor to the near face. */
