@@ -2,17 +2,24 @@ package org.mensuration.internal.formula;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.mensuration.formula.Equations.plus;
+import static org.mensuration.formula.Equations.sym;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.mensuration.Catalogues;
+import org.mensuration.formula.Comparison;
+import org.mensuration.formula.Domain;
 import org.mensuration.formula.Formula;
+import org.mensuration.formula.Nature;
 import org.mensuration.formula.OutOfDomainException;
+import org.mensuration.source.Citation;
 
 /** Rows in bulk give the bits of single rows, and refuse what single rows refuse. */
 class BulkKernelTest {
@@ -129,6 +136,48 @@ class BulkKernelTest {
     assertThatThrownBy(() -> huber.applyAll(columns, new double[5]))
         .isInstanceOf(OutOfDomainException.class)
         .hasMessageContaining("log/huber: row 3, V = Infinity m3, allowed a finite result");
+  }
+
+  /** The sum of two inputs, the second at most the first; the bulk kernel counts its calls. */
+  private static Formula counted(AtomicInteger calls) {
+    return Definition.of("test/sum", "Sum", Nature.GEOMETRIC)
+        .input("first", "a", "1", Domain.closed(0, 10), "a number")
+        .input("second", "b", "1", Domain.atLeast(0), "another")
+        .relation("second", Comparison.AT_MOST, 1, "first", "b ≤ a")
+        .gives("sum", "s", "1", plus(sym("a"), sym("b")))
+        .cites(Citation.derived("addition"))
+        .inBulk(
+            (columns, results) -> {
+              calls.incrementAndGet();
+              for (int i = 0; i < results.length; i++) {
+                results[i] = columns[0][i] + columns[1][i];
+              }
+            })
+        .kernel2((a, b) -> a + b);
+  }
+
+  @Test
+  void theBulkKernelIsCalledOnceForAllowedRowsAndNotForOthers() {
+    AtomicInteger calls = new AtomicInteger();
+    Formula sum = counted(calls);
+    double[] results = new double[3];
+    sum.applyAll(new double[][] {{10, 4, 0}, {10, 3, 0}}, results);
+    assertThat(results).containsExactly(20, 7, 0);
+    assertThat(calls).hasValue(1);
+    for (double[][] refused :
+        new double[][][] {
+          {{1, 10.5, 2}, {0, 0, 0}},
+          {{1, 2, -0.5}, {0, 0, 0}},
+          {{1, 2, 3}, {-1, 0, 0}},
+          {{1, 2, 3}, {0, 2.5, 0}},
+          {{1, 2, 3}, {0, 0, Double.NaN}}
+        }) {
+      assertThatThrownBy(() -> sum.applyAll(refused, new double[3]))
+          .isInstanceOf(OutOfDomainException.class);
+    }
+    assertThat(calls).hasValue(1);
+    sum.applyAll(new double[][] {{1, 99}, {0, 0}}, new double[1]);
+    assertThat(calls).hasValue(2);
   }
 
   @Test
