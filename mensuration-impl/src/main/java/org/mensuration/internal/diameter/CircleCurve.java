@@ -4,7 +4,7 @@ package org.mensuration.internal.diameter;
 final class CircleCurve implements SectionCurve {
   static final CircleCurve INSTANCE = new CircleCurve();
   private static final int PARAMETERS = 3;
-  private static final int SUBSET = 5;
+  private static final int SUBSET = 10;
 
   private CircleCurve() {}
 

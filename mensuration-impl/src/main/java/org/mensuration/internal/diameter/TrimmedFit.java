@@ -20,8 +20,7 @@ final class TrimmedFit {
 
   private static final double KEEP = 0.75;
   private static final int SUBSETS = 80;
-  private static final int FIRST_STEPS = 2;
-  private static final int BEST = 5;
+  private static final int BEST = 12;
   private static final int MOST_STEPS = 30;
   private static final long SEED = 20_190_501L;
 
@@ -76,9 +75,9 @@ final class TrimmedFit {
       SectionCurve curve, double[] x, double[] y, List<double[]> starts) {
     List<Candidate> candidates = new ArrayList<>();
     for (double[] start : starts) {
-      candidates.add(concentrate(curve, start, x, y));
+      candidates.add(candidate(curve, start, x, y));
     }
-    candidates.add(concentrate(curve, curve.start(x, y), x, y));
+    candidates.add(candidate(curve, curve.start(x, y), x, y));
     Random random = new Random(SEED);
     Integer[] order = sorted(x, y);
     for (int i = 0; i < SUBSETS; i++) {
@@ -86,7 +85,7 @@ final class TrimmedFit {
       for (int j = 0; j < chosen.length; j++) {
         chosen[j] = order[random.nextInt(order.length)];
       }
-      candidates.add(concentrate(curve, curve.start(pick(x, chosen), pick(y, chosen)), x, y));
+      candidates.add(candidate(curve, curve.start(pick(x, chosen), pick(y, chosen)), x, y));
     }
     candidates.sort(Comparator.comparingDouble(Candidate::squares));
     Candidate best = Candidate.none();
@@ -116,16 +115,6 @@ final class TrimmedFit {
     double squares() {
       return squares;
     }
-  }
-
-  /** A few steps with the algebraic fit, which is quick. */
-  private static Candidate concentrate(SectionCurve curve, double[] start, double[] x, double[] y) {
-    double[] parameters = start;
-    for (int step = 0; step < FIRST_STEPS; step++) {
-      int[] near = nearest(curve, parameters, x, y);
-      parameters = curve.start(pick(x, near), pick(y, near));
-    }
-    return candidate(curve, parameters, x, y);
   }
 
   /** Steps with the geometric fit until the squares fall no more. */
