@@ -401,6 +401,24 @@ class StemsTest {
     assertThatThrownBy(() -> station.height(degrees(90))).isInstanceOf(OutOfDomainException.class);
   }
 
+  @Test
+  void curvesBetweenReadingsAreThoseOfTheirSlopes() {
+    // Squared diameters 1600, 900, 400 at 0, 10 and 20 m: chords -70 and -50, slope in the middle
+    // -60 / (30/70 + 30/50) = -58.33; at 5 m 1250 + 10/8 · (slope at 0 + 58.33), slope at 0 -80.
+    StemProfile stem = with(readings(0, 40, 10, 30, 20, 20), Tip.atHighestReading());
+    double middle = -60 / (30.0 / 70 + 30.0 / 50);
+    double low = (900 + 1600) / 2.0 + 10.0 / 8 * (-80 - middle);
+    assertThat(cm(stem.diameterAt(metres(5)))).isCloseTo(Math.sqrt(low), within(1e-12));
+    double high = (900 + 400) / 2.0 + 10.0 / 8 * (middle + 40);
+    assertThat(cm(stem.diameterAt(metres(15)))).isCloseTo(Math.sqrt(high), within(1e-12));
+    double squares =
+        10 * (1600 + 900) / 2.0
+            + 100.0 / 12 * (-80 - middle)
+            + 10 * (900 + 400) / 2.0
+            + 100.0 / 12 * (middle + 40);
+    assertThat(m3(stem.volume())).isCloseTo(Math.PI / 40000 * squares, within(1e-13));
+  }
+
   private static void refused(Runnable call, String... words) {
     assertThatThrownBy(call::run)
         .isInstanceOf(IllegalArgumentException.class)

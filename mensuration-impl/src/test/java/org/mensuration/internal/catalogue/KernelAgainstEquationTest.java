@@ -45,7 +45,8 @@ class KernelAgainstEquationTest {
           Map.entry("sampling/points-needed", "a search for the smallest whole number"),
           Map.entry("sampling/points-needed-finite", "a search for the smallest whole number"),
           Map.entry("stand/dominant-height", "a mean over the thickest trees, found by sorting"),
-          Map.entry("stand/dominant-height-counted", "a mean over the thickest trees, found by sorting"),
+          Map.entry(
+              "stand/dominant-height-counted", "a mean over the thickest trees, found by sorting"),
           Map.entry("stand/top-diameter", "a mean over the thickest trees, found by sorting"));
 
   private static final Map<String, KernelCheck> WORST = new TreeMap<>();
