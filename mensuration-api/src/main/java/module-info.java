@@ -7,6 +7,7 @@ module org.mensuration.api {
   requires static org.jspecify;
 
   exports org.mensuration.diameter;
+  exports org.mensuration.edge;
   exports org.mensuration.formula;
   exports org.mensuration.gauge;
   exports org.mensuration.height;

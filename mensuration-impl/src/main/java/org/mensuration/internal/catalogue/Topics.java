@@ -58,6 +58,8 @@ public final class Topics {
     all.addAll(TaperFormulas.ALL);
     all.addAll(TaperVolumeFormulas.ALL);
     all.addAll(EstimationFormulas.ALL);
+    all.addAll(EdgeFormulas.ALL);
+    all.addAll(HeightCurveFormulas.ALL);
     return all;
   }
 }

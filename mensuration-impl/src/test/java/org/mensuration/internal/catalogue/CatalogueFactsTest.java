@@ -45,7 +45,7 @@ class CatalogueFactsTest {
     for (Formula formula : Catalogues.standard().formulas()) {
       assertThat(formula.citations()).as(formula.id()).anyMatch(c -> c.role() == Role.DEFINES);
       assertThat(formula.citations().get(0).role()).as(formula.id()).isEqualTo(Role.DEFINES);
-      assertThat(formula.id()).matches("[a-z]+/[a-z0-9]+(-[a-z0-9]+)*");
+      assertThat(formula.id()).matches("[a-z]+(-[a-z]+)*/[a-z0-9]+(-[a-z0-9]+)*");
     }
   }
 
