@@ -1,0 +1,2 @@
+/** Height curves fitted by least squares. */
+package org.mensuration.internal.height;
