@@ -23,6 +23,7 @@ final class Procedures {
     all.addAll(StemProcedures.ALL);
     all.addAll(UnitProcedures.ALL);
     all.addAll(ConventionProcedures.ALL);
+    all.addAll(MapProcedures.ALL);
     return List.copyOf(all);
   }
 

@@ -18,7 +18,7 @@ final class HeadParser {
   private static final Pattern COLUMN =
       Pattern.compile("column (\\S+) \\[([^\\]]+)\\] (exact|rounded|result)( .*)?");
   private static final Set<String> ONCE =
-      Set.of("source", "locator", "formula", "procedure", "standing");
+      Set.of("source", "locator", "formula", "procedure", "standing", "lists");
 
   private final String file;
   private final Map<String, String> facts = new HashMap<>();
@@ -49,7 +49,8 @@ final class HeadParser {
       throw wrong(
           number,
           text,
-          "source:, locator:, formula:, procedure:, standing:, note: or column NAME [UNIT]");
+          "source:, locator:, formula:, procedure:, standing:, lists:, note: or column NAME"
+              + " [UNIT]");
     } else if (value.isEmpty()) {
       throw wrong(number, text, "a value after " + name + ":");
     } else if (facts.putIfAbsent(name, value) != null) {
@@ -77,6 +78,13 @@ final class HeadParser {
       }
       default -> {
         Optional<String> formula = Optional.ofNullable(settings.remove("formula"));
+        String procedure = settings.remove("procedure");
+        if (procedure != null) {
+          if (formula.isPresent() || facts.get("procedure") == null) {
+            throw wrong(number, "procedure=" + procedure, "it only below a procedure: of the head");
+          }
+          formula = Optional.of(procedure);
+        }
         results.add(new ResultColumn(name, unit, precision(number, settings), formula));
       }
     }
@@ -143,6 +151,19 @@ final class HeadParser {
     return Decimals.parse(text)
         .filter(value -> value.signum() > 0)
         .orElseThrow(() -> wrong(number, name + "=" + text, "a number above zero"));
+  }
+
+  /** The file beside the table whose columns are lists for every row. */
+  Optional<String> lists() {
+    return Optional.ofNullable(facts.get("lists"));
+  }
+
+  /** The columns of a file of lists, once all lines are in. */
+  List<InputColumn> listColumns(long number) {
+    if (!facts.isEmpty() || !results.isEmpty() || inputs.isEmpty()) {
+      throw wrong(number, "a head of other lines", "only column NAME [UNIT] of inputs and note:");
+    }
+    return List.copyOf(inputs);
   }
 
   /** The head, once all lines are in. */

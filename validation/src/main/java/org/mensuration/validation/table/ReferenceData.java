@@ -82,7 +82,10 @@ public final class ReferenceData {
       try {
         String text =
             files.text(name).orElseThrow(() -> TableException.of(table, "listed but missing"));
-        tables.add(TableReader.read(table, text, sources, deviations));
+        String folder = name.substring(0, name.lastIndexOf('/') + 1);
+        tables.add(
+            TableReader.read(
+                table, text, sources, deviations, beside -> files.text(folder + beside)));
       } catch (TableException e) {
         problems.add(String.valueOf(e.getMessage()));
       }

@@ -1,5 +1,6 @@
 package org.mensuration.validation.table;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -10,7 +11,8 @@ import java.util.Optional;
  * @param source identifier in the bibliography
  * @param locator place in the source
  * @param formula formula of every result column that names none of its own
- * @param procedure procedure that gives the results instead of a formula
+ * @param procedure procedure of every result column that names none of its own, instead of a
+ *     formula
  * @param standing how far the rows are evidence
  * @param inputs columns of inputs
  * @param results columns of results, at least one
@@ -31,7 +33,8 @@ public record TableHead(
    * @param source identifier in the bibliography
    * @param locator place in the source
    * @param formula formula of every result column that names none of its own
-   * @param procedure procedure that gives the results instead of a formula
+   * @param procedure procedure of every result column that names none of its own, instead of a
+   *     formula
    * @param standing how far the rows are evidence
    * @param inputs columns of inputs
    * @param results columns of results, at least one
@@ -49,12 +52,24 @@ public record TableHead(
   }
 
   /**
+   * The same head with further inputs.
+   *
+   * @param further columns that come after the others
+   * @return a new head
+   */
+  TableHead withInputs(List<InputColumn> further) {
+    List<InputColumn> all = new ArrayList<>(inputs);
+    all.addAll(further);
+    return new TableHead(source, locator, formula, procedure, standing, all, results, notes);
+  }
+
+  /**
    * The formula or procedure behind a result column.
    *
    * @param column one of {@link #results()}
    * @return its identifier
    */
   public String subject(ResultColumn column) {
-    return procedure.or(column::formula).or(() -> formula).orElseThrow();
+    return column.formula().or(() -> procedure).or(() -> formula).orElseThrow();
   }
 }

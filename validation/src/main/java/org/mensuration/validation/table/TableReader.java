@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.function.Function;
 
 /** Reads tables. Stateless and thread-safe. */
 public final class TableReader {
@@ -29,23 +30,46 @@ public final class TableReader {
    */
   public static Table read(
       String name, String text, Map<String, SourceEntry> sources, List<Deviation> deviations) {
+    return read(name, text, sources, deviations, file -> Optional.empty());
+  }
+
+  /**
+   * Reads a table that may name a file of lists beside it.
+   *
+   * @param name name of the table
+   * @param text the whole file
+   * @param sources the bibliography by identifier
+   * @param deviations known deviations; those of other tables are passed over
+   * @param beside gives the text of a file in the folder of the table
+   * @return the table
+   * @throws TableException if the text or the file of lists cannot be read
+   */
+  static Table read(
+      String name,
+      String text,
+      Map<String, SourceEntry> sources,
+      List<Deviation> deviations,
+      Function<String, Optional<String>> beside) {
     HeadParser parser = new HeadParser(name);
-    long line = 0;
-    int start = text.startsWith("\uFEFF") ? 1 : 0;
-    while (start < text.length() && text.charAt(start) == '#') {
-      int end = text.indexOf('\n', start);
-      int stop = end < 0 ? text.length() : end;
-      line++;
-      parser.line(line, text.substring(start + 1, stop).strip());
-      start = end < 0 ? stop : end + 1;
-    }
-    TableHead head = parser.finish(Math.max(1, line));
+    HeadLines lines = HeadLines.feed(parser, text);
+    TableHead head = parser.finish(Math.max(1, lines.count()));
     SourceEntry source = sources.get(head.source());
     if (source == null) {
       throw TableException.of(name, "source " + head.source() + " is not in sources.csv");
     }
-    CsvRows csv = CsvRows.read(name, text.substring(start), line);
+    CsvRows csv = CsvRows.read(name, lines.rest(), lines.count());
     List<TableRow> rows = rows(name, head, csv);
+    Optional<String> file = parser.lists();
+    if (file.isPresent()) {
+      SharedLists shared =
+          SharedLists.read(
+              name + ", " + file.get(),
+              beside
+                  .apply(file.get())
+                  .orElseThrow(() -> TableException.of(name, file.get() + " is not beside it")));
+      head = shared.addTo(name, head);
+      rows = rows.stream().map(shared::addTo).toList();
+    }
     List<Deviation> own = deviations.stream().filter(d -> d.table().equals(name)).toList();
     checkDeviations(name, head, rows, own);
     return new Table(name, source, head, rows, own);

@@ -20,6 +20,9 @@
  * step=S rounding=MODE}, {@code result ulp=N} or {@code result absolute=X}, each with {@code
  * formula=ID} where several formulas share the inputs; {@code step=cell} stands for one unit of the
  * last digit that the cell itself prints. An empty result cell was not printed. A list of readings
- * is written with blanks between. The columns {@code case} and {@code note} need no description.
+ * is written with blanks between. {@code lists: FILE} names a file in the same folder, not ending
+ * in {@code .csv}, whose columns are lists that every row takes, such as the trees of a map. Below
+ * a {@code procedure:} in the head, a result column may name another by {@code procedure=ID}. The
+ * columns {@code case} and {@code note} need no description.
  */
 package org.mensuration.validation.table;

@@ -70,7 +70,7 @@ class TableReaderTest {
       delimiter = '|',
       value = {
         "locator: Table 7, p. 41|sauce: x|line 2: found sauce: x, wanted source:, locator:,"
-            + " formula:, procedure:, standing:, note: or column NAME [UNIT]",
+            + " formula:, procedure:, standing:, lists:, note: or column NAME [UNIT]",
         "locator: Table 7, p. 41|locator:|line 2: found locator:, wanted a value after locator:",
         "locator: Table 7, p. 41|source: s|line 2: found a second source:, wanted one",
         "locator: Table 7, p. 41|note: x|line 8: found no locator: in the head, wanted one",
