@@ -29,7 +29,8 @@ final class Slope {
     return tan(deg) / length;
   }
 
-  private static double tan(double deg) {
+  /** The tangent of 0° to 90°. */
+  static double tan(double deg) {
     return deg > HALF_RIGHT
         ? 1 / StrictMath.tan((RIGHT - deg) * Math.PI / HALF_TURN)
         : StrictMath.tan(deg * Math.PI / HALF_TURN);

@@ -60,6 +60,8 @@ public final class Topics {
     all.addAll(EstimationFormulas.ALL);
     all.addAll(EdgeFormulas.ALL);
     all.addAll(HeightCurveFormulas.ALL);
+    all.addAll(LineFormulas.ALL);
+    all.addAll(SpacingFormulas.ALL);
     return all;
   }
 }

@@ -54,5 +54,26 @@ public final class EdgeWorks {
           "Forestry Studies (Metsanduslikud Uurimused), article fsmu-2024-0011",
           "https://reference-global.com/article/10.2478/fsmu-2024-0011?tab=figures-and-tables");
 
+  /** Kentucky forest management workshop, 1995. */
+  public static final Source AG_S52 =
+      new Source(
+          "AG_S52",
+          "not shown (Kentucky forest management workshop)",
+          "1995",
+          "Trees per acre by spacing",
+          "workshop manual page",
+          "http://kyphilom.com/www/sm/wood/woodtpa.html");
+
+  /** not shown (course MEN 201 Forest Mensuration, CNR, Bhutan). */
+  public static final Source AG_S73 =
+      new Source(
+          "AG_S73",
+          "not shown (course MEN 201 Forest Mensuration, CNR, Bhutan)",
+          "",
+          "Unit VI, Measurement of Crop: the spacing factor method",
+          "course slides",
+          "https://github.com/wangdiues/men201-forest-mensuration (file"
+              + " MEN201_Unit_VI_Measurement_of_Crop.html)");
+
   private EdgeWorks() {}
 }
