@@ -62,6 +62,9 @@ public final class Topics {
     all.addAll(HeightCurveFormulas.ALL);
     all.addAll(LineFormulas.ALL);
     all.addAll(SpacingFormulas.ALL);
+    all.addAll(SurveyFormulas.ALL);
+    all.addAll(SummaryFormulas.ALL);
+    all.addAll(RelativeDensityFormulas.ALL);
     return all;
   }
 }

@@ -104,10 +104,10 @@ public final class PolygonBoundary implements Boundary, Tract {
     if (p * q < 0 && a * b < 0) {
       return true;
     }
-    return p == 0 && onSide(side, px, py)
-        || q == 0 && onSide(side, qx, qy)
-        || a == 0 && between(px, py, qx, qy, x[side], y[side])
-        || b == 0 && between(px, py, qx, qy, x[end], y[end]);
+    return onSide(side, px, py)
+        || onSide(side, qx, qy)
+        || (a == 0 && between(px, py, qx, qy, x[side], y[side]))
+        || (b == 0 && between(px, py, qx, qy, x[end], y[end]));
   }
 
   /** Whether a place is on the inner side of the line through a side. */

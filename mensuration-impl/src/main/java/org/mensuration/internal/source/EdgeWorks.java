@@ -57,7 +57,7 @@ public final class EdgeWorks {
   /** Kentucky forest management workshop, 1995. */
   public static final Source AG_S52 =
       new Source(
-          "AG_S52",
+          "kentucky_spacing1995",
           "not shown (Kentucky forest management workshop)",
           "1995",
           "Trees per acre by spacing",
@@ -67,13 +67,53 @@ public final class EdgeWorks {
   /** not shown (course MEN 201 Forest Mensuration, CNR, Bhutan). */
   public static final Source AG_S73 =
       new Source(
-          "AG_S73",
+          "men201_spacing",
           "not shown (course MEN 201 Forest Mensuration, CNR, Bhutan)",
           "",
           "Unit VI, Measurement of Crop: the spacing factor method",
           "course slides",
           "https://github.com/wangdiues/men201-forest-mensuration (file"
               + " MEN201_Unit_VI_Measurement_of_Crop.html)");
+
+  /** Book page on statistics for the environment. */
+  public static final Source AG_S17 =
+      new Source(
+          "statistics_environment",
+          "not shown on the page",
+          "",
+          "Mathematics and Statistics for the Environment",
+          "book page copy",
+          "http://what-when-how.com/Tutorial/topic-topic-1524mbeo/Mathematics-and-Statistics-for-the-Environment-145.html");
+
+  /** Johnson, T., 2024. */
+  public static final Source AG_S66 =
+      new Source(
+          "stat422_srs",
+          "Johnson, T. (University of Idaho)",
+          "2024",
+          "Statistics 422 Survey Sampling Methods: Simple Random Sampling Homework",
+          "course web site",
+          "https://github.com/trobinj/stat422 (file hw-srs.html)");
+
+  /** Course on survey sampling, separate estimators. */
+  public static final Source AG_S69 =
+      new Source(
+          "strata_ratio_script",
+          "not shown (Spanish course on survey sampling); example by Portela and Villeta",
+          "",
+          "Chapter on ratio and regression estimation, block R8: separate estimators in three regions",
+          "course script with printed output",
+          "");
+
+  /** Shaw, J. D.; Long, J. N. */
+  public static final Source AG_S61 =
+      new Source(
+          "AG_S61",
+          "Shaw, J. D.; Long, J. N.",
+          "",
+          "Consistent Definition and Application of Reineke's Stand Density Index in Silviculture and Stand Projection",
+          "USDA Forest Service proceedings",
+          "https://studylib.net/doc/10548641/");
 
   private EdgeWorks() {}
 }
