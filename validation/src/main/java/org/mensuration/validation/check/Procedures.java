@@ -24,6 +24,9 @@ final class Procedures {
     all.addAll(UnitProcedures.ALL);
     all.addAll(ConventionProcedures.ALL);
     all.addAll(MapProcedures.ALL);
+    all.addAll(CountProcedures.ALL);
+    all.addAll(SurveyProcedures.ALL);
+    all.addAll(SurveyCase.ALL);
     return List.copyOf(all);
   }
 
