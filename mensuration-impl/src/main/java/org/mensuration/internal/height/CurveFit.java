@@ -38,8 +38,30 @@ final class CurveFit {
     this.breastHeight = breastHeight;
   }
 
-  /** Coefficients and the inverse of the normal matrix. */
-  record Solution(double[] coefficients, double[][] inverse, double squares) {}
+  /** Coefficients, the inverse of the normal matrix and the sum of squares. Read only. */
+  static final class Solution {
+    private final double[] coefficients;
+    private final double[][] inverse;
+    private final double squares;
+
+    private Solution(double[] coefficients, double[][] inverse, double squares) {
+      this.coefficients = coefficients;
+      this.inverse = inverse;
+      this.squares = squares;
+    }
+
+    double coefficient(int number) {
+      return coefficients[number];
+    }
+
+    double inverse(int row, int column) {
+      return inverse[row][column];
+    }
+
+    double squares() {
+      return squares;
+    }
+  }
 
   Solution solve() {
     Optimum optimum;

@@ -45,14 +45,14 @@ public final class FittedCurve implements HeightCurve {
     this.formula = formula;
     this.breastHeight = breastHeight;
     this.trees = diameters.length;
-    this.b0 = solution.coefficients()[0];
-    this.b1 = solution.coefficients()[1];
+    this.b0 = solution.coefficient(0);
+    this.b1 = solution.coefficient(1);
     double variance = solution.squares() / (trees - 2);
     this.residual = Math.sqrt(variance);
     this.covariance = new double[2][2];
     for (int i = 0; i < 2; i++) {
       for (int j = 0; j < 2; j++) {
-        covariance[i][j] = variance * solution.inverse()[i][j];
+        covariance[i][j] = variance * solution.inverse(i, j);
       }
     }
     this.smallest = diameters[0];
