@@ -10,15 +10,20 @@ import org.mensuration.internal.catalogue.GaugeDistanceFormulas;
 final class EdgeCounts {
   private EdgeCounts() {}
 
+  /** What a rule does without a boundary: it counts each tree once. */
+  static EdgeCount plain() {
+    return new Plain(Optional.empty());
+  }
+
   /** A rule on a boundary that it supports. */
-  static EdgeCount of(EdgeRule rule, Optional<Tract> tract) {
+  static EdgeCount of(EdgeRule rule, Tract tract) {
     return switch (rule) {
-      case NONE -> new Plain(tract);
-      case EXTENDED_GRID -> new Plain(Optional.empty());
-      case WALKTHROUGH -> new Walkthrough(tract.orElseThrow());
+      case NONE -> new Plain(Optional.of(tract));
+      case EXTENDED_GRID -> plain();
+      case WALKTHROUGH -> new Walkthrough(tract);
       case MIRAGE -> new Images(rectangle(rule, tract), true, false);
       case TOROIDAL -> new Images(rectangle(rule, tract), false, true);
-      case MIRAGE_SIDES_ONLY -> sidesOnly(tract.orElseThrow());
+      case MIRAGE_SIDES_ONLY -> sidesOnly(tract);
     };
   }
 
@@ -28,8 +33,8 @@ final class EdgeCounts {
         : new PolygonSides((PolygonBoundary) tract);
   }
 
-  private static RectangleBoundary rectangle(EdgeRule rule, Optional<Tract> tract) {
-    if (tract.orElseThrow() instanceof RectangleBoundary rectangle) {
+  private static RectangleBoundary rectangle(EdgeRule rule, Tract tract) {
+    if (tract instanceof RectangleBoundary rectangle) {
       return rectangle;
     }
     throw new IllegalArgumentException(

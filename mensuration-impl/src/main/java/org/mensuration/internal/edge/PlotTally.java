@@ -37,7 +37,7 @@ public final class PlotTally implements MapTally {
     this.rule = rule;
     this.tract = tract;
     this.stems = stems;
-    this.count = EdgeCounts.of(rule, tract);
+    this.count = tract.isPresent() ? EdgeCounts.of(rule, tract.get()) : EdgeCounts.plain();
   }
 
   /**
@@ -77,8 +77,8 @@ public final class PlotTally implements MapTally {
       }
     }
     PlotTally tally = new PlotTally(factor, rule, tract, stems);
-    if (rule == EdgeRule.MIRAGE || rule == EdgeRule.TOROIDAL) {
-      tally.requireRoom((RectangleBoundary) tract.orElseThrow());
+    if ((rule == EdgeRule.MIRAGE || rule == EdgeRule.TOROIDAL) && tract.isPresent()) {
+      tally.requireRoom((RectangleBoundary) tract.get());
     }
     return tally;
   }
