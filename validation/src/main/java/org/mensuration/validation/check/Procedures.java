@@ -27,6 +27,8 @@ final class Procedures {
     all.addAll(CountProcedures.ALL);
     all.addAll(SurveyProcedures.ALL);
     all.addAll(SurveyCase.ALL);
+    all.addAll(CruiseProcedures.ALL);
+    all.addAll(GridProcedures.ALL);
     return List.copyOf(all);
   }
 
