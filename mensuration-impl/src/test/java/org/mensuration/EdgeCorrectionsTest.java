@@ -195,11 +195,12 @@ class EdgeCorrectionsTest {
             sum[1] += count * count;
           });
     }
-    sums.forEach(
-        (rule, sum) -> {
+    tallies.forEach(
+        (rule, tally) -> {
+          double[] sum = sums.getOrDefault(rule, new double[2]);
           double mean = sum[0] / points;
           double error = Math.sqrt((sum[1] / points - mean * mean) / (points - 1));
-          double expected = in(tallies.get(rule).expectedBasalArea(), SQUARE_METRE_PER_HECTARE) / 4;
+          double expected = in(tally.expectedBasalArea(), SQUARE_METRE_PER_HECTARE) / 4;
           assertThat(mean).as(rule.words()).isCloseTo(expected, within(3 * error));
         });
   }
