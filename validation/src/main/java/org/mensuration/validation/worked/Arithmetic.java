@@ -1,5 +1,6 @@
 package org.mensuration.validation.worked;
 
+import java.util.Arrays;
 import org.mensuration.formula.Catalogue;
 import org.mensuration.formula.Formula;
 
@@ -17,18 +18,13 @@ final class Arithmetic {
   private final Formula newton;
   private final Formula coneFrustum;
   private final Formula ratio;
-  private final Formula pointBasalArea;
-  private final Formula treeFactor;
   private final Formula limitingDistance;
   private final Formula horizontal;
   private final Formula volume;
-  private final Formula quadraticMean;
   private final Formula standardError;
   private final Formula interval;
   private final Formula combined;
-  private final Formula pointsNeeded;
   private final Formula stratifiedMean;
-  private final Formula stratifiedError;
 
   Arithmetic(Catalogue catalogue) {
     divisionWidth = catalogue.formula("optics/division-width");
@@ -40,18 +36,13 @@ final class Arithmetic {
     newton = catalogue.formula("log/newton");
     coneFrustum = catalogue.formula("log/cone-frustum");
     ratio = catalogue.formula("tree/volume-basal-area-ratio");
-    pointBasalArea = catalogue.formula("point/basal-area");
-    treeFactor = catalogue.formula("gauge/tree-factor");
     limitingDistance = catalogue.formula("gauge/limiting-distance-centre");
     horizontal = catalogue.formula("plot/horizontal-distance");
     volume = catalogue.formula("stand/volume");
-    quadraticMean = catalogue.formula("stand/quadratic-mean-diameter");
     standardError = catalogue.formula("sampling/standard-error");
     interval = catalogue.formula("sampling/mean-interval");
     combined = catalogue.formula("sampling/combined-error");
-    pointsNeeded = catalogue.formula("sampling/points-needed");
     stratifiedMean = catalogue.formula("sampling/stratified-mean");
-    stratifiedError = catalogue.formula("sampling/stratified-standard-error");
   }
 
   double divisionWidth(double diameterCm, double divisions) {
@@ -92,14 +83,6 @@ final class Arithmetic {
     return ratio.apply(volume, dbhCm);
   }
 
-  double pointBasalArea(double factor, double count) {
-    return pointBasalArea.apply(factor, count);
-  }
-
-  double treeFactor(double factor, double dbhCm) {
-    return treeFactor.apply(factor, dbhCm);
-  }
-
   double limitingDistance(double factor, double dbhCm) {
     return limitingDistance.apply(factor, dbhCm);
   }
@@ -116,15 +99,11 @@ final class Arithmetic {
     return volume.apply(basalArea, ratio);
   }
 
-  double quadraticMean(double basalArea, double stems) {
-    return quadraticMean.apply(basalArea, stems);
-  }
-
   double standardError(double deviation, double count) {
     return standardError.apply(deviation, count);
   }
 
-  double halfWidth(double mean, double error, int degreesOfFreedom) {
+  double halfWidth(double mean, double error, double degreesOfFreedom) {
     return interval.apply(mean, error, degreesOfFreedom, 95);
   }
 
@@ -132,15 +111,10 @@ final class Arithmetic {
     return combined.apply(one, other);
   }
 
-  double pointsNeeded(double coefficientOfVariation, double allowedError) {
-    return pointsNeeded.apply(coefficientOfVariation, allowedError, 95);
-  }
-
-  double stratifiedMean(double[] areas, double[] means) {
-    return stratifiedMean.applyTo(areas, means);
-  }
-
-  double stratifiedError(double[] areas, double[] errors) {
-    return stratifiedError.applyTo(areas, errors);
+  /** The plain mean, as strata of one area. */
+  double mean(double[] values) {
+    double[] ones = new double[values.length];
+    Arrays.fill(ones, 1);
+    return stratifiedMean.applyTo(ones, values);
   }
 }

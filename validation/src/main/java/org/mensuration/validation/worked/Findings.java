@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param stations as noted
  * @param points sums a point
  * @param checked trees whose distance was compared with their limit
+ * @param heights heights noted and the curves through them
  * @param stems every measured stem in its pieces
  * @param ratios ratios of the measured trees
  * @param groups estimates of the strata
@@ -22,6 +23,7 @@ record Findings(
     List<Station> stations,
     List<PointSum> points,
     long checked,
+    HeightNotes heights,
     List<StemVolume> stems,
     Ratios ratios,
     List<Group> groups,

@@ -5,8 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.mensuration.formula.Domain;
 
 /**
@@ -16,10 +18,12 @@ import org.mensuration.formula.Domain;
 final class PointFile {
   static final String NAME = "points.csv";
 
+  private static final String WEIGHT_WANTED = "a weight of 0, 0.5 or 1, or empty for 1";
+
   /** A converted distance may miss an exact limit by its last digit. */
   private static final double SNAP = 1e-9;
 
-  private static final List<String> REQUIRED =
+  static final List<String> REQUIRED =
       List.of(
           "point",
           "stratum",
@@ -31,14 +35,18 @@ final class PointFile {
           "distance_m",
           "distance_to",
           "slope_deg");
+  static final List<String> OPTIONAL = List.of("species", "condition", "height_m", "remark");
 
   private final Arithmetic arithmetic;
   private final Map<String, Stratum> strata;
   private final Set<TreeKey> measured;
   private final Cautions cautions;
   private final PrintUnits units;
+  private final HeightNotes heights;
   private final Map<String, PointSum> points = new LinkedHashMap<>();
+  private final Map<String, StratumTally> tallies = new LinkedHashMap<>();
   private final Map<TreeKey, OptionalDouble> diameters = new HashMap<>();
+  private @Nullable PointSum open;
   private long checked;
 
   private PointFile(
@@ -46,9 +54,12 @@ final class PointFile {
       Map<String, Stratum> strata,
       Set<TreeKey> measured,
       Cautions cautions,
-      PrintUnits units) {
+      PrintUnits units,
+      HeightNotes heights) {
     this.arithmetic = arithmetic;
     this.strata = strata;
+    this.heights = heights;
+    strata.forEach((name, stratum) -> tallies.put(name, new StratumTally(stratum)));
     this.measured = measured;
     this.cautions = cautions;
     this.units = units;
@@ -62,11 +73,12 @@ final class PointFile {
       PrintUnits units,
       Problems problems,
       Cautions cautions) {
-    var file = new PointFile(arithmetic, strata, measured, cautions, units);
+    HeightNotes heights = HeightNotes.read(notes, strata);
+    var file = new PointFile(arithmetic, strata, measured, cautions, units, heights);
     cautions.unusedColumns(
-        NAME,
-        NoteTable.read(
-            notes, NAME, REQUIRED, List.of("species", "condition", "remark"), problems, file::add));
+        NAME, NoteTable.read(notes, NAME, REQUIRED, OPTIONAL, problems, file::add));
+    file.close();
+    file.requireEdges(problems);
     if (file.points.isEmpty() && problems.none()) {
       throw new BadNotes(new Problem(NAME, 2, "", "no row", "a row a counted tree"));
     }
@@ -75,6 +87,16 @@ final class PointFile {
 
   List<PointSum> points() {
     return List.copyOf(points.values());
+  }
+
+  /** What was added up, by stratum. */
+  Map<String, StratumTally> tallies() {
+    return tallies;
+  }
+
+  /** The heights noted and the curves through them. */
+  HeightNotes heights() {
+    return heights;
   }
 
   /** The measured trees that were counted, and their diameter at breast height if it was noted. */
@@ -92,8 +114,10 @@ final class PointFile {
     // Read before the point is touched, so that a bad row leaves no trace.
     OptionalDouble dbh =
         row.number("dbh_cm", Domain.above(0), "centimetres above 0, or empty if not measured");
-    double weight =
-        row.number("weight", Domain.closed(0, 1), "a weight from 0 to 1, or empty for 1").orElse(1);
+    double weight = row.number("weight", Domain.closed(0, 1), WEIGHT_WANTED).orElse(1);
+    if (!(weight == 0 || weight == 0.5 || weight == 1)) {
+      throw row.bad("weight", WEIGHT_WANTED);
+    }
     double edge =
         row.number("edge_weight", Domain.atLeast(1), "a weight from 1, or empty for 1").orElse(1);
     OptionalDouble distance = row.number("distance_m", Domain.above(0), "metres above 0, or empty");
@@ -105,21 +129,25 @@ final class PointFile {
     if (distance.isPresent() && dbh.isEmpty()) {
       throw row.bad("dbh_cm", "the diameter, without which the distance decides nothing");
     }
+    OptionalDouble height = row.number("height_m", Domain.above(0), "metres above 0, or empty");
     PointSum point = point(row, tree);
     if (tree.isEmpty()) {
       if (dbh.isPresent() || !row.text("weight").isEmpty() || distance.isPresent()) {
         throw row.bad("tree", "a name, since the row has figures of a tree");
       }
       point.sayEmpty();
-      points.putIfAbsent(point.name(), point);
+      open(point);
       return;
+    }
+    if (height.isPresent() && !(height.getAsDouble() > point.stratum().breastHeight())) {
+      throw row.bad("height_m", "a height above breast height");
     }
     var key = new TreeKey(point.name(), tree);
     boolean isMeasured = measured.contains(key);
     if (isMeasured && diameters.containsKey(key)) {
       throw row.bad("tree", "each tree of a point once");
     }
-    points.putIfAbsent(point.name(), point);
+    open(point);
     point.meet();
     if (isMeasured) {
       diameters.put(key, dbh);
@@ -129,17 +157,69 @@ final class PointFile {
       cautions.add("Trees below the smallest diameter, left out of the count", key.toString());
       return;
     }
-    if (row.text("condition").toLowerCase(Locale.ROOT).equals("dead") && weight > 0) {
-      cautions.add("Dead trees, in basal area and stems with the living", key.toString());
+    boolean dead = row.text("condition").toLowerCase(Locale.ROOT).equals("dead");
+    boolean counted = !dead || point.stratum().choices().dead();
+    if (dead && weight > 0) {
+      cautions.add(
+          counted
+              ? "Dead trees, in basal area and stems with the living"
+              : "Dead trees, left out as the notes say",
+          key.toString());
     }
     if (distance.isPresent()) {
       check(key, point.stratum(), dbh.getAsDouble(), distance.getAsDouble(), to, slope, weight);
     }
-    if (dbh.isPresent()) {
-      double treeFactor = arithmetic.treeFactor(point.stratum().factor(), dbh.getAsDouble());
-      point.add(weight, treeFactor, edge);
-    } else if (weight > 0) {
-      point.addWithoutDbh(weight, edge);
+    StratumTally tally = tally(point);
+    if (!row.text("edge_weight").isEmpty()) {
+      tally.recordEdge();
+    }
+    String species = row.text("species");
+    tally.tree(dbh, weight, edge, species, dead, heights.of(point.stratum(), species, dbh, height));
+    if (counted) {
+      point.add(weight, edge, dbh.isPresent());
+    }
+  }
+
+  private StratumTally tally(PointSum point) {
+    return Objects.requireNonNull(tallies.get(point.stratum().name()));
+  }
+
+  private void open(PointSum point) {
+    if (point == open) {
+      return;
+    }
+    close();
+    open = point;
+    points.put(point.name(), point);
+    if (point.taken()) {
+      tally(point).begin(point.name());
+    }
+  }
+
+  private void close() {
+    PointSum last = open;
+    if (last != null && last.taken()) {
+      last.close(tally(last).end(last.name()));
+    }
+    open = null;
+  }
+
+  /** A rule for edges needs weights; the notes have no map. */
+  private void requireEdges(Problems problems) {
+    for (Stratum stratum : strata.values()) {
+      StratumTally tally = Objects.requireNonNull(tallies.get(stratum.name()));
+      if (!stratum.choices().edgeRule().isEmpty() && !tally.edgeRecorded()) {
+        problems.add(
+            stratum
+                .choices()
+                .row()
+                .missed(
+                    "edge_rule",
+                    Problem.quote(stratum.choices().edgeRule()),
+                    "an edge_weight in at least one row of the stratum in "
+                        + NAME
+                        + ", also where it is 1"));
+      }
     }
   }
 
@@ -157,6 +237,9 @@ final class PointFile {
     PointSum point = points.get(name);
     if (point == null) {
       return new PointSum(name, stratum, taken);
+    }
+    if (point != open) {
+      throw row.bad("point", "the rows of a point together, each point once");
     }
     if (point.taken() != taken) {
       throw row.bad("status", "the same status in all rows of a point");

@@ -1,8 +1,13 @@
 package org.mensuration.validation.worked;
 
+import java.util.OptionalDouble;
+import org.mensuration.stand.StandEstimate;
+import org.mensuration.units.ForestUnits;
+import org.mensuration.units.Measures;
+
 /**
- * The sums of one point. Trees are added and forgotten, so a million of them take no room. Not
- * thread-safe.
+ * One point as it is printed. Trees are counted and forgotten, so a million of them take no room.
+ * Not thread-safe.
  */
 final class PointSum {
   private final String name;
@@ -12,8 +17,9 @@ final class PointSum {
   private long trees;
   private long withoutDbh;
   private double count;
-  private double stems;
   private boolean edge;
+  private double basalArea;
+  private OptionalDouble stems = OptionalDouble.empty();
 
   PointSum(String name, Stratum stratum, boolean taken) {
     this.name = name;
@@ -30,15 +36,20 @@ final class PointSum {
     trees++;
   }
 
-  void add(double weight, double treeFactor, double edgeWeight) {
+  void add(double weight, double edgeWeight, boolean measured) {
     count += weight * edgeWeight;
-    stems += treeFactor * weight * edgeWeight;
     edge |= edgeWeight != 1;
+    if (!measured && weight > 0) {
+      withoutDbh++;
+    }
   }
 
-  void addWithoutDbh(double weight, double edgeWeight) {
-    add(weight, 0, edgeWeight);
-    withoutDbh++;
+  /** Takes the figures of the point by itself. */
+  void close(StandEstimate alone) {
+    basalArea = Measures.in(alone.basalArea().value(), ForestUnits.SQUARE_METRE_PER_HECTARE);
+    if (withoutDbh == 0) {
+      stems = OptionalDouble.of(Measures.in(alone.stems().value(), ForestUnits.PER_HECTARE));
+    }
   }
 
   String name() {
@@ -70,8 +81,13 @@ final class PointSum {
     return count;
   }
 
-  /** Stems per hectare, if no tree lacks its diameter. */
-  double stems() {
+  /** Square metres a hectare. */
+  double basalArea() {
+    return basalArea;
+  }
+
+  /** Stems a hectare, if no tree lacks its diameter. */
+  OptionalDouble stems() {
     return stems;
   }
 

@@ -166,6 +166,11 @@ enum PrintUnits {
     return this == METRIC ? value : Measures.in(Measures.of(value, metric), us);
   }
 
+  /** Degrees of freedom, with a decimal where they are not whole. */
+  static String freedom(double degrees) {
+    return fixed(degrees, degrees == Math.rint(degrees) ? 0 : 1);
+  }
+
   /** A number that may not have been measured. */
   static String orDash(OptionalDouble value, DoubleFunction<String> print) {
     return value.isPresent() ? print.apply(value.getAsDouble()) : "-";

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
+import org.mensuration.height.HeightCurve;
+import org.mensuration.units.ForestUnits;
+import org.mensuration.units.Measures;
 import org.mensuration.validation.check.Safety;
 
 /** Lays the findings out, in the order in which they are wanted in the field. Not thread-safe. */
@@ -13,25 +16,24 @@ final class Report {
 
   private static final int WIDTH = 96;
 
-  private final Arithmetic arithmetic;
   private final Findings found;
   private final Options options;
   private final PrintUnits units;
   private final List<String> lines = new ArrayList<>();
 
-  private Report(Findings found, Options options, Arithmetic arithmetic) {
-    this.arithmetic = arithmetic;
+  private Report(Findings found, Options options) {
     this.found = found;
     this.options = options;
     this.units = options.units();
   }
 
-  static List<String> of(Findings found, Options options, Arithmetic arithmetic) {
-    Report report = new Report(found, options, arithmetic);
+  static List<String> of(Findings found, Options options) {
+    Report report = new Report(found, options);
     report.lines.add(SAFETY);
     report.cautions();
     report.measured();
     report.stand();
+    report.lines.addAll(new FigurePages(found, report.units).lines());
     report.points();
     report.lines.addAll(new StemPages(found, report.units).lines());
     return report.lines;
@@ -82,6 +84,7 @@ final class Report {
               + (stratum.stumpHeight().isPresent()
                   ? units.finely(stratum.stumpHeight().getAsDouble())
                   : "not set apart"));
+      grid.row("", FigurePages.choices(stratum));
     }
     grid.row(
         "Count",
@@ -114,7 +117,19 @@ final class Report {
     grid.row("", "stand/quadratic-mean-diameter, stand/volume, sampling/standard-error,");
     grid.row("", "sampling/mean-interval, sampling/points-needed, sampling/combined-error");
     if (found.stand() != null) {
-      grid.row("", "sampling/stratified-mean, sampling/stratified-standard-error");
+      grid.row("", "sampling/stratified-mean, sampling/stratified-standard-error,");
+      grid.row("", "sampling/allocation-neyman for the points needed in the stand");
+    }
+    for (HeightCurve curve : found.heights().curves()) {
+      grid.row(
+          "Curve",
+          (curve.species().isEmpty() ? "trees" : curve.species())
+              + ": "
+              + curve.formula().id()
+              + ", "
+              + curve.trees()
+              + " heights, residual error "
+              + units.finely(Measures.in(curve.residualError(), ForestUnits.METRE)));
     }
     lines.addAll(grid.lines(false));
     if (!found.unused().isEmpty()) {
@@ -153,15 +168,15 @@ final class Report {
                       + ", "
                       + percent(ratio.errorPercent())
                       + " %, df "
-                      + ratio.degreesOfFreedom()
+                      + PrintUnits.freedom(ratio.degreesOfFreedom())
                       + "; both errors combined, df the smaller of the two)"
                   : "")
               + ", the same ratio in every stratum.");
     }
     wrap(
         "  ",
-        "df of basal area and stems: points less one in a stratum; points less strata in the"
-            + " stand.");
+        "df of basal area and stems: points less one in a stratum; the effective number"
+            + " (sampling/effective-degrees-of-freedom) in the stand.");
     totals(stand);
   }
 
@@ -213,7 +228,7 @@ final class Report {
         percent(estimate.errorPercent()),
         PrintUnits.orDash(half, h -> show.apply(mean - h)),
         PrintUnits.orDash(half, h -> show.apply(mean + h)),
-        half.isPresent() ? Integer.toString(estimate.degreesOfFreedom()) : "-");
+        half.isPresent() ? PrintUnits.freedom(estimate.degreesOfFreedom()) : "-");
   }
 
   private static String percent(OptionalDouble value) {
@@ -272,8 +287,8 @@ final class Report {
           point.stratum().name(),
           Long.toString(point.trees()),
           PrintUnits.fixed(point.count(), 1),
-          units.basalArea(arithmetic.pointBasalArea(point.stratum().factor(), point.count())),
-          point.withoutDbh() > 0 ? "-" : units.stems(point.stems()),
+          units.basalArea(point.basalArea()),
+          PrintUnits.orDash(point.stems(), units::stems),
           remark);
     }
     lines.addAll(grid.lines(true));

@@ -2,8 +2,12 @@ package org.mensuration.validation.worked;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.mensuration.formula.Domain;
+import org.mensuration.height.HeightCurveForm;
+import org.mensuration.stand.SampleLayout;
 
 /** Reads the strata. Stateless and thread-safe. */
 final class StandFile {
@@ -12,7 +16,18 @@ final class StandFile {
   private static final List<String> REQUIRED =
       List.of("stand", "stratum", "gauge_factor_m2_per_ha", "breast_height_m", "tie_rule");
   private static final List<String> OPTIONAL =
-      List.of("area_ha", "minimum_dbh_cm", "stump_height_m", "remark");
+      List.of(
+          "area_ha",
+          "minimum_dbh_cm",
+          "stump_height_m",
+          "points_chosen",
+          "dead_trees",
+          "edge_rule",
+          "height_curve",
+          "class_width_cm",
+          "remark");
+  private static final List<String> EDGE_RULES =
+      List.of("", "none", "walkthrough", "mirage", "part sweep");
 
   private StandFile() {}
 
@@ -53,6 +68,26 @@ final class StandFile {
         row.requiredNumber("breast_height_m", Domain.open(0, 3), "metres, above 0 and below 3"),
         row.oneOf("tie_rule", List.of("in", "out")).equals("in"),
         row.number("minimum_dbh_cm", Domain.atLeast(0), "centimetres from 0, or empty"),
-        row.number("stump_height_m", Domain.fromBelow(0, 3), "metres from 0 to below 3, or empty"));
+        row.number("stump_height_m", Domain.fromBelow(0, 3), "metres from 0 to below 3, or empty"),
+        choices(row));
+  }
+
+  private static StratumChoices choices(Row row) {
+    String layout = row.oneOf("points_chosen", List.of("", "random", "grid", "judgement"));
+    String dead = row.oneOf("dead_trees", List.of("", "counted", "left out"));
+    String edge = row.oneOf("edge_rule", EDGE_RULES);
+    String curve =
+        row.oneOf("height_curve", List.of("", "naslund", "petterson", "curtis", "power"));
+    return new StratumChoices(
+        layout.equals("grid")
+            ? SampleLayout.SYSTEMATIC
+            : layout.equals("judgement") ? SampleLayout.JUDGEMENT : SampleLayout.RANDOM,
+        !dead.equals("left out"),
+        edge.equals("none") ? "" : edge,
+        curve.isEmpty()
+            ? Optional.empty()
+            : Optional.of(HeightCurveForm.valueOf(curve.toUpperCase(Locale.ROOT))),
+        row.number("class_width_cm", Domain.above(0), "centimetres above 0, or empty"),
+        row);
   }
 }

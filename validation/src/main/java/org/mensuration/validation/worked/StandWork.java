@@ -3,123 +3,121 @@ package org.mensuration.validation.worked;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.mensuration.Stands;
+import org.mensuration.quantity.BasalAreaPerArea;
+import org.mensuration.quantity.StemsPerArea;
+import org.mensuration.stand.Estimated;
+import org.mensuration.stand.StandEstimate;
+import org.mensuration.stand.StratifiedEstimate;
+import org.mensuration.units.ForestUnits;
+import org.mensuration.units.Measures;
 
-/** Turns points and ratios into estimates a hectare. Immutable and thread-safe. */
+/** Turns tallies and ratios into estimates a hectare. Immutable and thread-safe. */
 final class StandWork {
   private static final double ALLOWED_ERROR = 10;
 
   private final Arithmetic arithmetic;
   private final @Nullable Estimate ratio;
+  private final Map<String, StratumTally> tallies;
 
-  StandWork(Arithmetic arithmetic, @Nullable Estimate ratio) {
+  StandWork(Arithmetic arithmetic, @Nullable Estimate ratio, Map<String, StratumTally> tallies) {
     this.arithmetic = arithmetic;
     this.ratio = ratio;
+    this.tallies = tallies;
   }
 
   /** The strata of which at least one point was taken. */
   List<Group> strata(Collection<Stratum> strata, List<PointSum> points) {
     List<Group> groups = new ArrayList<>();
     for (Stratum stratum : strata) {
-      List<PointSum> own =
-          points.stream().filter(p -> p.stratum().name().equals(stratum.name())).toList();
-      List<PointSum> taken = own.stream().filter(PointSum::taken).toList();
-      if (!taken.isEmpty()) {
-        groups.add(group(stratum, taken, own.size() - taken.size()));
+      StratumTally tally = Objects.requireNonNull(tallies.get(stratum.name()));
+      Optional<StandEstimate> estimate = tally.estimate();
+      if (estimate.isPresent()) {
+        List<PointSum> own =
+            points.stream().filter(p -> p.stratum().name().equals(stratum.name())).toList();
+        groups.add(group(stratum, tally, estimate.get(), own));
       }
     }
     return groups;
   }
 
-  private Group group(Stratum stratum, List<PointSum> taken, int notTaken) {
-    double[] basalAreas = new double[taken.size()];
-    double[] stems = new double[taken.size()];
-    long withoutDbh = 0;
-    for (int i = 0; i < taken.size(); i++) {
-      PointSum point = taken.get(i);
-      basalAreas[i] = arithmetic.pointBasalArea(stratum.factor(), point.count());
-      stems[i] = point.stems();
-      withoutDbh += point.withoutDbh();
-    }
-    return finish(
+  private Group group(
+      Stratum stratum, StratumTally tally, StandEstimate estimate, List<PointSum> points) {
+    boolean measured = points.stream().allMatch(p -> p.withoutDbh() == 0);
+    int notTaken = (int) points.stream().filter(p -> !p.taken()).count();
+    return group(
         stratum.name(),
         stratum.area(),
-        taken.size(),
+        estimate.points(),
         notTaken,
-        Estimate.ofSample(arithmetic, basalAreas),
-        withoutDbh == 0 ? Estimate.ofSample(arithmetic, stems) : null);
+        estimate.basalArea(),
+        measured ? estimate.stems() : null,
+        measured
+            ? OptionalDouble.of(
+                estimate
+                    .quadraticMeanDiameter()
+                    .map(d -> Measures.in(d, ForestUnits.CENTIMETRE))
+                    .orElse(0.0))
+            : OptionalDouble.empty(),
+        measured ? Optional.of(StandFigures.of(stratum, tally, estimate)) : Optional.empty());
   }
 
   /** The strata together, weighted by their areas; each must have one. */
-  Group stand(String name, List<Group> strata) {
-    double area = 0;
-    int points = 0;
-    int notTaken = 0;
-    boolean stems = true;
-    for (Group group : strata) {
-      area += group.area().orElseThrow();
-      points += group.points();
-      notTaken += group.notTaken();
-      stems &= group.stems() != null;
+  Group stand(String name, List<Stratum> strata, List<Group> groups) {
+    List<org.mensuration.stand.Stratum> known = new ArrayList<>();
+    for (Stratum stratum : strata) {
+      StratumTally tally = Objects.requireNonNull(tallies.get(stratum.name()));
+      known.add(
+          new org.mensuration.stand.Stratum(
+              stratum.name(),
+              Measures.hectares(stratum.area().orElseThrow()),
+              tally.estimate().orElseThrow()));
     }
-    int freedom = points - strata.size();
-    return finish(
+    StratifiedEstimate estimate = Stands.stratified(known);
+    boolean measured = groups.stream().allMatch(g -> g.stems() != null);
+    return group(
         name,
-        OptionalDouble.of(area),
-        points,
-        notTaken,
-        weighted(strata, strata.stream().map(Group::basalArea).toList(), freedom),
-        stems ? weighted(strata, stemsOf(strata), freedom) : null);
-  }
-
-  private static List<Estimate> stemsOf(List<Group> strata) {
-    List<Estimate> estimates = new ArrayList<>();
-    for (Group group : strata) {
-      Estimate stems = group.stems();
-      if (stems != null) {
-        estimates.add(stems);
-      }
-    }
-    return estimates;
-  }
-
-  private Estimate weighted(List<Group> strata, List<Estimate> estimates, int freedom) {
-    double[] areas = strata.stream().mapToDouble(g -> g.area().orElseThrow()).toArray();
-    double[] means = estimates.stream().mapToDouble(Estimate::mean).toArray();
-    double mean = arithmetic.stratifiedMean(areas, means);
-    boolean known = estimates.stream().allMatch(e -> e.error().isPresent());
-    double[] errors = estimates.stream().mapToDouble(e -> e.error().orElse(0)).toArray();
-    return Estimate.of(
-        arithmetic,
-        mean,
-        known
-            ? OptionalDouble.of(arithmetic.stratifiedError(areas, errors))
+        OptionalDouble.of(Measures.in(estimate.area(), ForestUnits.HECTARE)),
+        groups.stream().mapToInt(Group::points).sum(),
+        groups.stream().mapToInt(Group::notTaken).sum(),
+        estimate.basalArea(),
+        measured ? estimate.stems() : null,
+        measured
+            ? OptionalDouble.of(
+                estimate
+                    .quadraticMeanDiameter()
+                    .map(d -> Measures.in(d, ForestUnits.CENTIMETRE))
+                    .orElse(0.0))
             : OptionalDouble.empty(),
-        freedom);
+        Optional.empty());
   }
 
-  private Group finish(
+  private Group group(
       String name,
       OptionalDouble area,
       int points,
       int notTaken,
-      Estimate basalArea,
-      @Nullable Estimate stems) {
-    OptionalDouble mean =
-        stems != null && stems.mean() > 0 && basalArea.mean() > 0
-            ? OptionalDouble.of(arithmetic.quadraticMean(basalArea.mean(), stems.mean()))
-            : OptionalDouble.empty();
+      Estimated<BasalAreaPerArea> basalArea,
+      @Nullable Estimated<StemsPerArea> stems,
+      OptionalDouble mean,
+      Optional<Group.Figures> figures) {
+    Estimate count = Estimate.of(arithmetic, basalArea, ForestUnits.SQUARE_METRE_PER_HECTARE);
     return new Group(
         name,
         area,
         points,
         notTaken,
-        basalArea,
-        stems,
-        mean,
-        volume(basalArea),
-        needed(basalArea, points));
+        count,
+        stems == null ? null : Estimate.of(arithmetic, stems, ForestUnits.PER_HECTARE),
+        mean.isPresent() && mean.getAsDouble() > 0 ? mean : OptionalDouble.empty(),
+        volume(count),
+        needed(basalArea, count),
+        figures);
   }
 
   private @Nullable Estimate volume(Estimate basalArea) {
@@ -134,17 +132,14 @@ final class StandWork {
     }
     double percent = arithmetic.combined(ofCount.getAsDouble(), ofRatio.getAsDouble());
     // The smaller number of degrees of freedom never makes the interval too short.
-    int freedom = Math.min(basalArea.degreesOfFreedom(), ratio.degreesOfFreedom());
+    double freedom = Math.min(basalArea.degreesOfFreedom(), ratio.degreesOfFreedom());
     return Estimate.of(arithmetic, mean, OptionalDouble.of(mean * percent / 100), freedom);
   }
 
-  /** Takes the error back to the spread between single points, strata in their present shares. */
-  private OptionalDouble needed(Estimate basalArea, int points) {
-    OptionalDouble percent = basalArea.errorPercent();
-    if (percent.isEmpty() || !(percent.getAsDouble() > 0)) {
-      return OptionalDouble.empty();
-    }
-    double variation = percent.getAsDouble() / arithmetic.standardError(1, points);
-    return OptionalDouble.of(arithmetic.pointsNeeded(variation, ALLOWED_ERROR));
+  private static OptionalDouble needed(Estimated<BasalAreaPerArea> basalArea, Estimate count) {
+    OptionalDouble percent = count.errorPercent();
+    return percent.isPresent() && percent.getAsDouble() > 0
+        ? OptionalDouble.of(basalArea.pointsNeeded(ALLOWED_ERROR))
+        : OptionalDouble.empty();
   }
 }

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param tieIsIn whether a tree exactly at its limiting distance is counted
  * @param minimumDbh centimetres, if the count has a lower limit
  * @param stumpHeight metres, if a stump is to be set apart
+ * @param choices how points were chosen, dead trees, edges, heights and classes
  */
 record Stratum(
     String stand,
@@ -22,4 +23,5 @@ record Stratum(
     double breastHeight,
     boolean tieIsIn,
     OptionalDouble minimumDbh,
-    OptionalDouble stumpHeight) {}
+    OptionalDouble stumpHeight,
+    StratumChoices choices) {}

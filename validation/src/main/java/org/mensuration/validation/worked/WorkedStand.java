@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -59,7 +60,7 @@ final class WorkedStand {
       }
       sayWhatWasSkipped();
     }
-    return Report.of(findings(strata, stations, file, volumes), options, arithmetic);
+    return Report.of(findings(strata, stations, file, volumes), options);
   }
 
   private List<StemVolume> volumes(List<Stem> stems, Map<String, Stratum> strata, PointFile file) {
@@ -102,16 +103,18 @@ final class WorkedStand {
     List<Stratum> listed = List.copyOf(strata.values());
     Stratum first = listed.get(0);
     Ratios ratios = Ratios.of(arithmetic, volumes, file.diameters(), first.breastHeight());
-    StandWork work = new StandWork(arithmetic, ratios.mean());
+    StandWork work = new StandWork(arithmetic, ratios.mean(), file.tallies());
     List<Group> groups = work.strata(listed, file.points());
     Group stand = stand(work, listed, groups);
     sayOfPoints(listed, file.points());
+    sayOfChoices(listed, file.heights());
     sayOfStems(ratios);
     return new Findings(
         listed,
         List.copyOf(stations.values()),
         file.points(),
         file.checked(),
+        file.heights(),
         volumes,
         ratios,
         groups,
@@ -132,7 +135,7 @@ final class WorkedStand {
       cautions.add("An area is missing, so the strata are not put together");
       return null;
     }
-    return work.stand(listed.get(0).stand(), groups);
+    return work.stand(listed.get(0).stand(), listed, groups);
   }
 
   private void sayWhatWasSkipped() {
@@ -160,6 +163,22 @@ final class WorkedStand {
     if (strata.stream().map(Stratum::breastHeight).distinct().count() > 1) {
       cautions.add("Strata differ in breast height: their diameters are not the same measure");
     }
+  }
+
+  private void sayOfChoices(List<Stratum> strata, HeightNotes heights) {
+    for (Stratum stratum : strata) {
+      Optional<String> caution = stratum.choices().layout().caution();
+      if (caution.isPresent()) {
+        cautions.add("Stratum " + stratum.name() + ": " + caution.get());
+      }
+    }
+    heights
+        .refusals()
+        .forEach(
+            (species, why) ->
+                cautions.add(
+                    "No height curve",
+                    (species.isEmpty() ? "trees without a species" : species) + " (" + why + ")"));
   }
 
   private void sayOfStems(Ratios ratios) {

@@ -57,7 +57,7 @@ class BadInputTest {
         "points.csv|P3,all|P3,other|column stratum: found \"other\", wanted a stratum of stand.csv",
         "points.csv|P3,all,taken,1|P2,all,taken,1|wanted one row without a tree where a point is",
         "points.csv|P3,all,taken,1,|P3,all,taken,,|column tree: found an empty cell, wanted a name",
-        "points.csv|1,20,,,,,|1,20,1.5,,,,|column weight: found \"1.5\", wanted a weight from 0 to 1",
+        "points.csv|1,20,,,,,|1,20,1.5,,,,|column weight: found \"1.5\", wanted a weight of 0, 0.5 or 1",
         "points.csv|1,20,,,,,|1,20,,0.5,,,|column edge_weight: found \"0.5\", wanted a weight from 1",
         "points.csv|1,20,,,,,|1,20,,,5,,|column distance_to: found an empty cell, wanted axis or face",
         "points.csv|1,20,,,,,|1,,,,5,axis,|column dbh_cm: found an empty cell, wanted the diameter",

@@ -1,0 +1,108 @@
+package org.mensuration.validation.worked;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.mensuration.gauge.CountChoices;
+import org.mensuration.stand.SampleLayout;
+import org.mensuration.stand.StandTable;
+import org.mensuration.units.ForestUnits;
+import org.mensuration.units.Measures;
+
+/** Prints heights, densities and the stand tables of the strata. Not thread-safe. */
+final class FigurePages {
+  private final Findings found;
+  private final PrintUnits units;
+  private final List<String> lines = new ArrayList<>();
+
+  FigurePages(Findings found, PrintUnits units) {
+    this.found = found;
+    this.units = units;
+  }
+
+  /** The choices of a stratum in one line. */
+  static String choices(Stratum stratum) {
+    StratumChoices choices = stratum.choices();
+    List<String> counted = new CountChoices(true, true, choices.dead()).text();
+    String layout =
+        choices.layout() == SampleLayout.RANDOM
+            ? "at random"
+            : choices.layout() == SampleLayout.SYSTEMATIC ? "on a grid" : "by judgement";
+    return "points "
+        + layout
+        + ", "
+        + counted.get(counted.size() - 1)
+        + ", edge weights "
+        + (choices.edgeRule().isEmpty() ? "as noted" : "by " + choices.edgeRule());
+  }
+
+  List<String> lines() {
+    figures();
+    for (Group group : found.groups()) {
+      Optional<StandTable> table = group.figures().flatMap(Group.Figures::table);
+      if (table.isPresent()) {
+        table(group.name(), table.get());
+      }
+    }
+    return lines;
+  }
+
+  private void figures() {
+    lines.add("");
+    lines.add("Heights and density");
+    Grid grid = new Grid(1);
+    grid.row(
+        "stratum",
+        "Lorey's height " + units.lengthUnit(),
+        "dominant height " + units.lengthUnit(),
+        "heights from a curve",
+        "density index " + units.stemsUnit(),
+        "relative density");
+    for (Group group : found.groups()) {
+      if (group.figures().isPresent()) {
+        Group.Figures figures = group.figures().get();
+        grid.row(
+            group.name(),
+            PrintUnits.orDash(figures.loreyHeight(), units::height),
+            PrintUnits.orDash(figures.dominantHeight(), units::height),
+            Long.toString(figures.predictedHeights()),
+            PrintUnits.orDash(figures.densityIndex(), units::stems),
+            PrintUnits.orDash(figures.relativeDensity(), d -> PrintUnits.fixed(d, 2)));
+      }
+    }
+    lines.addAll(grid.lines(true));
+    lines.add("  Dominant height: mean of the thickest 100 stems a hectare.");
+    lines.add("  Density index: Reineke, at a quadratic mean diameter of 25.4 cm (10 in).");
+    lines.add("  Relative density: Curtis, from m²/ha and cm whatever the units of this print.");
+  }
+
+  private void table(String stratum, StandTable table) {
+    lines.add("");
+    lines.add("Stand table of " + stratum + ", lower limits belong to their class");
+    Grid grid = new Grid(1);
+    grid.row("class " + units.diameterUnit(), "weighted", units.stemsUnit(), units.basalAreaUnit());
+    for (StandTable.Row row : table.diameterClasses()) {
+      StandTable.DiameterClass limits = row.diameterClass().orElseThrow();
+      row(
+          grid,
+          units.diameter(Measures.in(limits.lower(), ForestUnits.CENTIMETRE))
+              + " to "
+              + units.diameter(Measures.in(limits.upper(), ForestUnits.CENTIMETRE)),
+          row);
+    }
+    for (StandTable.Row row : table.species()) {
+      String name = row.species().orElse("");
+      row(grid, name.isEmpty() ? "no species" : name, row);
+    }
+    row(grid, "all", table.total());
+    lines.addAll(grid.lines(true));
+  }
+
+  private void row(Grid grid, String name, StandTable.Row row) {
+    grid.row(
+        name,
+        PrintUnits.fixed(row.count(), 1),
+        units.stems(Measures.in(row.stems(), ForestUnits.PER_HECTARE)),
+        units.basalArea(Measures.in(row.basalArea(), ForestUnits.SQUARE_METRE_PER_HECTARE)));
+  }
+}
