@@ -61,7 +61,12 @@ class StreamTest {
   }
 
   private static String row(int i) {
-    return i / (TREES / POINTS) + ",all,taken," + i % (TREES / POINTS) + ",dead," + (20 + i % 30) + ",,,,,\n";
+    return i / (TREES / POINTS)
+        + ",all,taken,"
+        + i % (TREES / POINTS)
+        + ",dead,"
+        + (20 + i % 30)
+        + ",,,,,\n";
   }
 
   private static InputStream bytes(String text) {
