@@ -139,7 +139,7 @@ final class StandWork {
   private static OptionalDouble needed(Estimated<BasalAreaPerArea> basalArea, Estimate count) {
     OptionalDouble percent = count.errorPercent();
     return percent.isPresent() && percent.getAsDouble() > 0
-        ? OptionalDouble.of(basalArea.pointsNeeded(ALLOWED_ERROR))
+        ? OptionalDouble.of((double) basalArea.pointsNeeded(ALLOWED_ERROR))
         : OptionalDouble.empty();
   }
 }
