@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -123,9 +124,7 @@ class SectionCurvesTest {
       x[i] = Math.cos(2 * Math.PI * i / n) + 0.05 * random.nextGaussian();
       y[i] = Math.sin(2 * Math.PI * i / n) + 0.05 * random.nextGaussian();
     }
-    GeometricFit fit =
-        GeometricFit.of(CircleCurve.INSTANCE, CircleCurve.INSTANCE.start(x, y), x, y);
-    assertThat(fit).isNotNull();
+    GeometricFit fit = fitted(CircleCurve.INSTANCE.start(x, y), x, y);
     TrimmedFit all = TrimmedFit.ofAll(fit, n, 3);
     double r = fit.parameters()[2];
     double variance = all.deviation() * all.deviation();
@@ -150,9 +149,7 @@ class SectionCurvesTest {
       x[i] = r * Math.cos(t);
       y[i] = r * Math.sin(t);
     }
-    GeometricFit fit =
-        GeometricFit.of(CircleCurve.INSTANCE, CircleCurve.INSTANCE.start(x, y), x, y);
-    assertThat(fit).isNotNull();
+    GeometricFit fit = fitted(CircleCurve.INSTANCE.start(x, y), x, y);
     TrimmedFit all = TrimmedFit.ofAll(fit, n, 3);
     // Cross-check by the bootstrap of many noises about the same arc.
     double variance = all.deviation() * all.deviation();
@@ -178,8 +175,7 @@ class SectionCurvesTest {
           px[i] = Math.cos(t) + sign * all.deviation() * nx[i];
           py[i] = Math.sin(t) + sign * all.deviation() * ny[i];
         }
-        GeometricFit one = GeometricFit.of(CircleCurve.INSTANCE, new double[] {0, 0, 1}, px, py);
-        assertThat(one).isNotNull();
+        GeometricFit one = fitted(new double[] {0, 0, 1}, px, py);
         signed += one.parameters()[2] - 1;
       }
       sum += signed / 2;
@@ -218,5 +214,9 @@ class SectionCurvesTest {
     assertThat(GeometricFit.of(CircleCurve.INSTANCE, nan, x, x)).isNull();
     assertThat(TrimmedFit.of(CircleCurve.INSTANCE, new double[30], new double[30], List.of()))
         .isNull();
+  }
+
+  private static GeometricFit fitted(double[] start, double[] x, double[] y) {
+    return Objects.requireNonNull(GeometricFit.of(CircleCurve.INSTANCE, start, x, y));
   }
 }
