@@ -59,6 +59,9 @@ class ClassRoundingTest {
     assertThat(ClassRounding.halfUp(7.4, 1, 1)).isEqualTo(7);
     assertThat(ClassRounding.halfDown(7.6, 1, 1)).isEqualTo(8);
     assertThat(ClassRounding.halfUp(0.0335, 1, 1000)).isEqualTo(0.034);
+    assertThat(ClassRounding.halfUp(3, 2, 1)).isEqualTo(4);
+    assertThat(ClassRounding.halfDown(3, 2, 1)).isEqualTo(2);
+    assertThat(ClassRounding.halfEven(3, 2, 1)).isEqualTo(4);
     assertThat(ClassRounding.halfMarked(0.725, true, 1, 100)).isEqualTo(0.72);
     assertThat(ClassRounding.halfMarked(0.725, false, 1, 100)).isEqualTo(0.73);
     assertThat(ClassRounding.down(15.9, 2, 1)).isEqualTo(14);

@@ -105,6 +105,20 @@ class RuleTableTest {
   }
 
   @Test
+  void aTableThatShipsIsReadAfresh() {
+    RuleTable shipped = RuleTable.read("gost2708.csv");
+    assertThat(shipped.name()).isEqualTo("GOST 2708-75, table 1 as far as read");
+    assertThat(shipped.axes())
+        .extracting(TableAxis::name)
+        .containsExactly("small_diameter", "length");
+    assertThat(shipped.cell(38, 8.5)).contains(new BigDecimal("1.22"));
+    assertThat(shipped.source(38, 8.5)).contains("gost2708_copy_a");
+    assertThat(shipped.cell(10, 3)).contains(new BigDecimal("0.026"));
+    assertThat(shipped.source(12, 8)).contains("gost2708_copy_b");
+    assertThat(shipped.cell(10, 2)).isEmpty();
+  }
+
+  @Test
   void aTableOfOneKey() {
     RuleTable factors =
         TableText.parse("factors.csv", "# table: Factors\nd [in],f [bf]\n6,0.5\n0,0\n");
