@@ -54,6 +54,6 @@ public final class LineSums {
    * @return sum of heights in m/ha
    */
   public static double heightSum(double angleDeg, double lineLengthM, double count) {
-    return count * HECTARE * Slope.tan(angleDeg) / (2 * lineLengthM);
+    return count * (HECTARE / 2 * Slope.tanOver(angleDeg, lineLengthM));
   }
 }

@@ -120,8 +120,9 @@ public final class Survey {
    */
   public static double unitsNeeded(
       double population, double variance, double bound, double factor) {
-    double error = bound / factor;
-    return population * variance / ((population - 1) * (error * error) + variance);
+    // Over the deviation, so that small figures do not vanish in their squares.
+    double error = bound / factor / Math.sqrt(variance);
+    return population / ((population - 1) * (error * error) + 1);
   }
 
   /**
@@ -135,7 +136,8 @@ public final class Survey {
    */
   public static double plotsWithGivenT(
       double variationPercent, double errorPercent, double t, double population) {
-    double root = errorPercent / (t * variationPercent);
+    // By the smaller first, so that no product of small figures vanishes.
+    double root = errorPercent / Math.min(t, variationPercent) / Math.max(t, variationPercent);
     return 1 / (1 / population + root * root);
   }
 
@@ -151,11 +153,10 @@ public final class Survey {
    */
   public static double firstPhase(
       double firstCost, double secondCost, double variance, double ratioVariance, double budget) {
+    double first = Math.sqrt(firstCost);
     double second =
-        Math.sqrt(firstCost)
-            * Math.sqrt(secondCost)
-            * Math.sqrt(ratioVariance / (variance - ratioVariance));
-    return budget / (firstCost + second);
+        Math.sqrt(secondCost) * Math.sqrt(ratioVariance) / Math.sqrt(variance - ratioVariance);
+    return budget / first / (first + second);
   }
 
   /**

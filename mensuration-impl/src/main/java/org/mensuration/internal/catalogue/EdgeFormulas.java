@@ -93,7 +93,7 @@ public final class EdgeFormulas {
               Nature.GEOMETRIC)
           .input("factor", "k", "m2/ha", GaugeFormulas.FACTOR, "basal-area factor")
           .list("counted_area", "a", "m2", Domain.atLeast(0), COUNTED)
-          .input("tract_area", "A", "m2", Domain.above(0), "area of the tract")
+          .input("tract_area", "A", "m2", Domain.atLeast(1), "area of the tract")
           .gives(
               "basal_area", "G", "m2/ha", times(sym("k"), over(sumOver(sym("a"), "a"), sym("A"))))
           .cites(Citation.derived("a tree is counted at the share a/A of all points"))
@@ -108,7 +108,7 @@ public final class EdgeFormulas {
           .input("factor", "k", "m2/ha", GaugeFormulas.FACTOR, "basal-area factor")
           .list("diameter", "d", "cm", Domain.above(0), "diameters of the trees")
           .list("counted_area", "a", "m2", Domain.atLeast(0), COUNTED)
-          .input("tract_area", "A", "m2", Domain.above(0), "area of the tract")
+          .input("tract_area", "A", "m2", Domain.atLeast(1), "area of the tract")
           .gives(
               "stems",
               "N",

@@ -28,7 +28,7 @@ public final class SurveyFormulas {
   /** Total over strata. */
   public static final BoundFormula STRATIFIED_TOTAL =
       Definition.of("sampling/stratified-total", "Total over strata", Nature.STATISTICAL)
-          .list("units", "N", "1", Domain.above(0), "units of the strata")
+          .list("units", "N", "1", Domain.atLeast(1), "units of the strata")
           .list("mean", "m", "1", Domain.any(), "means of the strata")
           .gives("total", "T", "1", sumOver(times(sym("N"), sym("m")), "N", "m"))
           .definedBy(CountingWorks.AG_S65, "section Estimation and Allocation, item 1")
@@ -40,10 +40,10 @@ public final class SurveyFormulas {
               "sampling/stratified-total-variance",
               "Variance of the total over strata with a finite factor for each",
               Nature.STATISTICAL)
-          .list("units", "N", "1", Domain.above(0), "units of the strata")
+          .list("units", "N", "1", Domain.atLeast(1), "units of the strata")
           .list("fraction", "F", "1", Domain.closed(0, 1), "part of each stratum that was read")
           .list("deviation", "s", "1", Domain.atLeast(0), "standard deviations of the strata")
-          .list("sampled", "n", "1", Domain.above(0), "units read of the strata")
+          .list("sampled", "n", "1", Domain.atLeast(1), "units read of the strata")
           .gives(
               "variance",
               "v",
@@ -66,7 +66,7 @@ public final class SurveyFormulas {
               "sampling/allocation-cost-bound",
               "Units of a stratum for a bound on the error of the total, by unit costs",
               Nature.STATISTICAL)
-          .input("stratum_units", "N_h", "1", Domain.above(0), "units of the stratum")
+          .input("stratum_units", "N_h", "1", Domain.atLeast(1), "units of the stratum")
           .input(
               "stratum_deviation",
               "s_h",
@@ -74,7 +74,7 @@ public final class SurveyFormulas {
               Domain.atLeast(0),
               "standard deviation of the stratum")
           .input("stratum_cost", "c_h", "1", Domain.above(0), "cost of a unit of the stratum")
-          .list("units", "N", "1", Domain.above(0), "units of the strata")
+          .list("units", "N", "1", Domain.atLeast(1), "units of the strata")
           .list("deviation", "s", "1", Domain.atLeast(0), "standard deviations of the strata")
           .list("cost", "c", "1", Domain.above(0), "costs of a unit of the strata")
           .input("bound", "B", "1", Domain.above(0), "half width wanted for the total")
@@ -101,7 +101,7 @@ public final class SurveyFormulas {
               "sampling/allocation-cost-budget",
               "Units of a stratum for a budget, by unit costs",
               Nature.STATISTICAL)
-          .input("stratum_units", "N_h", "1", Domain.above(0), "units of the stratum")
+          .input("stratum_units", "N_h", "1", Domain.atLeast(1), "units of the stratum")
           .input(
               "stratum_deviation",
               "s_h",
@@ -109,7 +109,7 @@ public final class SurveyFormulas {
               Domain.atLeast(0),
               "standard deviation of the stratum")
           .input("stratum_cost", "c_h", "1", Domain.above(0), "cost of a unit of the stratum")
-          .list("units", "N", "1", Domain.above(0), "units of the strata")
+          .list("units", "N", "1", Domain.atLeast(1), "units of the strata")
           .list("deviation", "s", "1", Domain.atLeast(0), "standard deviations of the strata")
           .list("cost", "c", "1", Domain.above(0), "costs of a unit of the strata")
           .input("budget", "C", "1", Domain.above(0), "what may be spent")
