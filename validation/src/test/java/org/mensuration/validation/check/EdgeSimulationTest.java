@@ -29,7 +29,9 @@ class EdgeSimulationTest {
   private static final double HEIGHT = 38;
   private static final AngleGauge GAUGE = AngleGauges.ofFactor(squareMetresPerHectare(1));
 
-  /** Of the census, 6.8279 m² on 0.2128 ha, the 25 digits of the census table rounded to a double. */
+  /**
+   * Of the census, 6.8279 m² on 0.2128 ha, the 25 digits of the census table rounded to a double.
+   */
   private static final double BASAL_AREA = 6.827858933495717 / 0.2128;
 
   /** The widest circle: a diameter of 37 cm at a factor of 1. */
