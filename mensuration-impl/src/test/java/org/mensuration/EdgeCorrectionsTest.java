@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -169,6 +170,8 @@ class EdgeCorrectionsTest {
     assertThat(in(tally(EdgeRule.NONE).expectedBasalArea(), SQUARE_METRE_PER_HECTARE)).isZero();
   }
 
+  /** Too long to be run once a mutant. */
+  @Tag("catalogue")
   @Test
   void simulationAgreesWithTheExpectationOfEveryRule() {
     Random random = new Random(20260106);
