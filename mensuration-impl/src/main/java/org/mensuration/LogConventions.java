@@ -6,6 +6,7 @@ import org.mensuration.internal.catalogue.BarkBySpeciesFormulas;
 import org.mensuration.internal.convention.ClassSteps;
 import org.mensuration.internal.convention.Convention;
 import org.mensuration.internal.convention.Conventions;
+import org.mensuration.kernel.Limits;
 import org.mensuration.log.CubicConvention;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.UnitReader;
@@ -262,7 +263,7 @@ public final class LogConventions {
   private static int wholeMillimetres(Quantity<Length> width) {
     double millimetres = MILLIMETRES.read(width);
     int whole = (int) Math.rint(millimetres);
-    if (!(whole >= 1 && whole <= WIDEST_MM && Math.abs(millimetres - whole) <= 1e-9 * whole)) {
+    if (!(whole >= 1 && whole <= WIDEST_MM && Limits.on(millimetres, whole))) {
       throw new IllegalArgumentException(
           "classes of " + millimetres + " mm, allowed [1, 100] mm, whole numbers");
     }

@@ -138,7 +138,7 @@ class BoundaryTest {
     MapTally tally =
         EdgeCorrections.tally(
             List.of(MapTree.of("inner", at(20, 10), centimetres(20))), GAUGE, plot, EdgeRule.NONE);
-    assertThat(in(tally.countedArea("inner"), SQUARE_METRE))
+    assertThat(in(tally.countedArea("inner").orElseThrow(), SQUARE_METRE))
         .isCloseTo(0.75 * Math.PI * 25, within(1e-12));
   }
 

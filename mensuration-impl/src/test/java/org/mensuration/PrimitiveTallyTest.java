@@ -2,7 +2,7 @@ package org.mensuration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.mensuration.StandTallyTest.basalArea;
+import static org.mensuration.TallyCorrectionsTest.basalArea;
 import static org.mensuration.units.ForestUnits.PER_HECTARE;
 import static org.mensuration.units.Measures.centimetres;
 import static org.mensuration.units.Measures.cubicMetres;

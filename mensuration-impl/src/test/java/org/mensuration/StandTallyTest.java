@@ -1,8 +1,8 @@
 package org.mensuration;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.mensuration.TallyCorrectionsTest.basalArea;
 import static org.mensuration.units.ForestUnits.CENTIMETRE;
 import static org.mensuration.units.ForestUnits.CUBIC_METRE_PER_HECTARE;
 import static org.mensuration.units.ForestUnits.METRE;
@@ -10,7 +10,6 @@ import static org.mensuration.units.ForestUnits.PER_HECTARE;
 import static org.mensuration.units.ForestUnits.SQUARE_METRE_PER_HECTARE;
 import static org.mensuration.units.Measures.centimetres;
 import static org.mensuration.units.Measures.cubicMetres;
-import static org.mensuration.units.Measures.degrees;
 import static org.mensuration.units.Measures.in;
 import static org.mensuration.units.Measures.metres;
 import static org.mensuration.units.Measures.squareMetresPerHectare;
@@ -25,7 +24,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
-import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.gauge.AngleGauge;
 import org.mensuration.gauge.CountChoices;
 import org.mensuration.gauge.CountPoint;
@@ -355,56 +353,5 @@ class StandTallyTest {
     assertThat(remarks).filteredOn(line -> line.startsWith("point ")).hasSize(100);
     assertThat(remarks).contains("trees counted beyond their limit: 250");
     assertThat(remarks).anyMatch(line -> line.startsWith("point p100, tree 1: counted"));
-  }
-
-  @Test
-  void anUncompensatedGaugeWeighsBySlope() {
-    TallyPlan plan = TallyPlan.of(FOUR.uncompensated());
-    CountedTree tree = CountedTree.of(centimetres(30));
-    double perTree =
-        basalArea(
-            Stands.estimate(
-                plan,
-                List.of(
-                    CountPoint.of(
-                        "1", tree.withSightSlope(degrees(60)), tree.withSightSlope(degrees(0))))));
-    assertThat(perTree).isCloseTo(4 * (4 + 1), within(1e-12)); // 1/cos² 60° is 4
-    StandEstimate sweep =
-        Stands.estimate(
-            plan,
-            List.of(
-                CountPoint.of("1", tree, tree).correctedBy(AngleGauges.sweepOnSlope(degrees(60)))));
-    assertThat(basalArea(sweep)).isCloseTo(16, within(1e-12)); // 1/cos 60° is 2
-    assertThat(sweep.remarks()).contains("sweeps corrected, even slope of 60.0 degrees: 1");
-    assertThatThrownBy(() -> Stands.estimate(plan, List.of(CountPoint.of("1", tree))))
-        .isInstanceOf(IllegalStateException.class)
-        .hasMessageContaining("point 1, tree 1: the gauge does not allow for slope");
-    assertThatThrownBy(
-            () ->
-                Stands.estimate(
-                    plan, List.of(CountPoint.of("1", tree.withSightSlope(degrees(90))))))
-        .isInstanceOf(OutOfDomainException.class);
-    // A gauge that allows for slope needs none, and a noted one changes nothing.
-    assertThat(
-            basalArea(
-                Stands.estimate(
-                    FOUR, List.of(CountPoint.of("1", tree.withSightSlope(degrees(60)))))))
-        .isEqualTo(4);
-  }
-
-  @Test
-  void partSweepsMultiply() {
-    CountPoint corner =
-        CountPoint.ofDiameters("1", centimetres(30)).correctedBy(SweepCorrection.QUARTER_SWEEP);
-    assertThat(basalArea(Stands.estimate(FOUR, List.of(corner)))).isEqualTo(16);
-    CountPoint both = corner.correctedBy(SweepCorrection.HALF_SWEEP);
-    assertThat(both.sweep()).isEqualTo(new SweepCorrection("quarter sweep, half sweep", 8));
-    assertThat(corner.correctedBy(SweepCorrection.NONE)).isEqualTo(corner);
-    assertThatThrownBy(() -> new SweepCorrection("no", 0.5)).hasMessageContaining("factor 0.5");
-    assertThatThrownBy(() -> new SweepCorrection(" ", 2)).hasMessageContaining("blank");
-  }
-
-  static double basalArea(StandEstimate stand) {
-    return in(stand.basalArea().value(), SQUARE_METRE_PER_HECTARE);
   }
 }

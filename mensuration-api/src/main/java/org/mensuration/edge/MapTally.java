@@ -1,6 +1,7 @@
 package org.mensuration.edge;
 
 import java.util.List;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import org.mensuration.gauge.AngleGauge;
@@ -55,26 +56,24 @@ public interface MapTally {
    * there. Where the rule is exact it is the full circle of the limiting distance.
    *
    * @param treeId name of the tree
-   * @return the area
+   * @return the area; empty for walkthrough and for mirage at sides only in a polygon, where it has
+   *     no closed form here: count from many points instead
    * @throws IllegalArgumentException if there is no such tree
-   * @throws UnsupportedOperationException if the figure is not worked out for rule and boundary
    */
-  Quantity<Area> countedArea(String treeId);
+  Optional<Quantity<Area>> countedArea(String treeId);
 
   /**
    * Basal area per area on the average of all points of the tract. Where the rule is exact it is
    * the basal area of all trees over the area of the tract.
    *
-   * @return the mean
-   * @throws UnsupportedOperationException as for {@link #countedArea(String)}
+   * @return the mean; empty without a boundary and where counted areas are empty
    */
-  Quantity<BasalAreaPerArea> expectedBasalArea();
+  Optional<Quantity<BasalAreaPerArea>> expectedBasalArea();
 
   /**
    * Stems per area on the average of all points of the tract.
    *
-   * @return the mean
-   * @throws UnsupportedOperationException as for {@link #countedArea(String)}
+   * @return the mean; empty without a boundary and where counted areas are empty
    */
-  Quantity<StemsPerArea> expectedStems();
+  Optional<Quantity<StemsPerArea>> expectedStems();
 }

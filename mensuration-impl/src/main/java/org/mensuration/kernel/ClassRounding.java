@@ -5,11 +5,10 @@ package org.mensuration.kernel;
  * centimetres, 1 and 10 for tenths, so that no step is itself a rounded number. Unchecked: NaN in,
  * NaN out. Stateless and thread-safe.
  *
- * <p>A value within a relative 1e-9 of a limit counts as on it, because converted readings miss
- * exact limits by an ulp. Meant for fewer than a hundred million steps.
+ * <p>A value next to a limit counts as on it ({@link Limits}). Meant for fewer than a hundred
+ * million steps.
  */
 public final class ClassRounding {
-  private static final double SNAP = 1e-9;
   private static final double THOUSAND = 1000.0;
 
   private ClassRounding() {}
@@ -23,9 +22,7 @@ public final class ClassRounding {
   public static double snapped(double value) {
     double thousandths = value * THOUSAND;
     double nearest = Math.rint(thousandths);
-    return Math.abs(thousandths - nearest) <= SNAP * Math.abs(thousandths)
-        ? nearest / THOUSAND
-        : value;
+    return Limits.on(thousandths, nearest) ? nearest / THOUSAND : value;
   }
 
   /**
@@ -118,13 +115,13 @@ public final class ClassRounding {
   private static double steps(double value, int width, int parts) {
     double steps = value * parts / width;
     double limit = Math.rint(steps);
-    return Math.abs(steps - limit) <= SNAP * Math.abs(steps) ? limit : steps;
+    return Limits.on(steps, limit) ? limit : steps;
   }
 
   /** Steps in a value; on a half where it is within reach of one. */
   private static double halfSteps(double value, int width, int parts) {
     double steps = value * parts / width;
     double half = Math.floor(steps) + 0.5;
-    return Math.abs(steps - half) <= SNAP * Math.abs(steps) ? half : steps;
+    return Limits.on(steps, half) ? half : steps;
   }
 }

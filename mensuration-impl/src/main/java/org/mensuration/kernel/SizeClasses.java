@@ -1,13 +1,11 @@
 package org.mensuration.kernel;
 
 /**
- * Readings in classes of any width, on {@link ClassRounding}. A reading within a relative 1e-9 of a
- * class or of the half way to the next counts as on it, because converted readings miss exact
- * limits by an ulp. Unchecked: NaN in, NaN out. Stateless and thread-safe.
+ * Readings in classes of any width, on {@link ClassRounding}. A reading next to a class or to the
+ * half way to the next counts as on it ({@link Limits}). Unchecked: NaN in, NaN out. Stateless and
+ * thread-safe.
  */
 public final class SizeClasses {
-  private static final double SNAP = 1e-9;
-
   private SizeClasses() {}
 
   /**
@@ -20,7 +18,7 @@ public final class SizeClasses {
   public static double widths(double value, double width) {
     double widths = value / width;
     double halves = Math.rint(2 * widths);
-    return Math.abs(2 * widths - halves) <= SNAP * Math.abs(halves) ? halves / 2 : widths;
+    return Limits.on(2 * widths, halves) ? halves / 2 : widths;
   }
 
   /**

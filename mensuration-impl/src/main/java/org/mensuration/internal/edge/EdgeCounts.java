@@ -2,6 +2,7 @@ package org.mensuration.internal.edge;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import org.mensuration.edge.EdgeRule;
 import org.mensuration.internal.catalogue.EdgeFormulas;
 import org.mensuration.internal.catalogue.GaugeDistanceFormulas;
@@ -55,10 +56,11 @@ final class EdgeCounts {
     }
 
     @Override
-    public double area(Stem stem) {
-      return tract.isPresent()
-          ? tract.get().overlap(stem.x(), stem.y(), stem.limit())
-          : circle(stem);
+    public Optional<ToDoubleFunction<Stem>> areas() {
+      return Optional.of(
+          tract.isPresent()
+              ? stem -> tract.get().overlap(stem.x(), stem.y(), stem.limit())
+              : EdgeCounts::circle);
     }
   }
 
@@ -74,13 +76,15 @@ final class EdgeCounts {
     }
 
     @Override
-    public double area(Stem stem) {
-      if (tract instanceof RectangleBoundary rectangle) {
-        double once = rectangle.overlapBothWays(stem.x(), stem.y(), stem.limit());
-        return 2 * rectangle.overlap(stem.x(), stem.y(), stem.limit()) - once;
-      }
-      throw new UnsupportedOperationException(
-          "walkthrough: the counted area is worked out for a rectangle only");
+    public Optional<ToDoubleFunction<Stem>> areas() {
+      return tract instanceof RectangleBoundary rectangle
+          ? Optional.of(stem -> area(rectangle, stem))
+          : Optional.empty();
+    }
+
+    private static double area(RectangleBoundary rectangle, Stem stem) {
+      double once = rectangle.overlapBothWays(stem.x(), stem.y(), stem.limit());
+      return 2 * rectangle.overlap(stem.x(), stem.y(), stem.limit()) - once;
     }
   }
 
@@ -102,7 +106,11 @@ final class EdgeCounts {
     }
 
     @Override
-    public double area(Stem stem) {
+    public Optional<ToDoubleFunction<Stem>> areas() {
+      return Optional.of(this::area);
+    }
+
+    private double area(Stem stem) {
       double area = 0;
       for (Image image : images) {
         area += plot.overlap(image, stem.x(), stem.y(), stem.limit());
@@ -129,9 +137,8 @@ final class EdgeCounts {
     }
 
     @Override
-    public double area(Stem stem) {
-      throw new UnsupportedOperationException(
-          "mirage at sides only: the counted area is worked out for a rectangle only");
+    public Optional<ToDoubleFunction<Stem>> areas() {
+      return Optional.empty();
     }
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -165,39 +166,38 @@ public final class PlotTally implements MapTally {
   private record Counted(Stem stem, double weight) {}
 
   @Override
-  public Quantity<Area> countedArea(String treeId) {
+  public Optional<Quantity<Area>> countedArea(String treeId) {
     Stem stem = stems.get(treeId);
     if (stem == null) {
       throw new IllegalArgumentException("there is no tree " + treeId + " on the map");
     }
-    return Measures.squareMetres(count.area(stem));
+    return count.areas().map(area -> Measures.squareMetres(area.applyAsDouble(stem)));
   }
 
   @Override
-  public Quantity<BasalAreaPerArea> expectedBasalArea() {
-    if (stems.isEmpty()) {
-      return Measures.squareMetresPerHectare(0);
-    }
-    return Measures.squareMetresPerHectare(
-        EdgeFormulas.EXPECTED_BASAL_AREA.applyTo(
-            one(gauge.metric()), all(count::area), one(squareMetres())));
+  public Optional<Quantity<BasalAreaPerArea>> expectedBasalArea() {
+    return expected(
+            (area, whole) ->
+                EdgeFormulas.EXPECTED_BASAL_AREA.applyTo(one(gauge.metric()), all(area), whole))
+        .map(Measures::squareMetresPerHectare);
   }
 
   @Override
-  public Quantity<StemsPerArea> expectedStems() {
-    if (stems.isEmpty()) {
-      return Measures.perHectare(0);
-    }
-    return Measures.perHectare(
-        EdgeFormulas.EXPECTED_STEMS.applyTo(
-            one(gauge.metric()), all(Stem::centimetres), all(count::area), one(squareMetres())));
+  public Optional<Quantity<StemsPerArea>> expectedStems() {
+    return expected(
+            (area, whole) ->
+                EdgeFormulas.EXPECTED_STEMS.applyTo(
+                    one(gauge.metric()), all(Stem::centimetres), all(area), whole))
+        .map(Measures::perHectare);
   }
 
-  private double squareMetres() {
-    return tract
-        .orElseThrow(
-            () -> new UnsupportedOperationException("a mean over all points needs a boundary"))
-        .squareMetres();
+  /** A mean over all points, given the counted areas and the tract; 0 on a map without trees. */
+  private Optional<Double> expected(BiFunction<ToDoubleFunction<Stem>, double[], Double> mean) {
+    return tract.flatMap(
+        whole ->
+            count
+                .areas()
+                .map(area -> stems.isEmpty() ? 0.0 : mean.apply(area, one(whole.squareMetres()))));
   }
 
   private double[] all(ToDoubleFunction<Stem> value) {

@@ -10,7 +10,6 @@ import org.mensuration.gauge.LimitPosition;
 import org.mensuration.internal.catalogue.GaugeDeviceFormulas;
 import org.mensuration.internal.catalogue.GaugeDistanceFormulas;
 import org.mensuration.internal.catalogue.GaugeFormulas;
-import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.quantity.BasalAreaPerArea;
 import org.mensuration.quantity.StemsPerArea;
 import org.mensuration.units.ForestUnits;
@@ -33,9 +32,6 @@ public record FactorGauge(
     Quantity<Angle> angle,
     boolean compensated)
     implements AngleGauge {
-  /** A distance nearer to the limit than this part of it is at the limit. */
-  private static final double SNAP = 1e-9;
-
   private static final UnitReader<BasalAreaPerArea> FACTORS =
       UnitReader.in(ForestUnits.SQUARE_METRE_PER_HECTARE);
   private static final UnitReader<BasalAreaPerArea> ACRE_FACTORS =
@@ -149,7 +145,7 @@ public record FactorGauge(
 
   @Override
   public LimitPosition judge(Quantity<Length> diameter, Quantity<Length> distanceToCentre) {
-    return judge(
+    return LimitJudge.judge(
         GaugeDistanceFormulas.LIMITING_DISTANCE_CENTRE,
         METRES.read(distanceToCentre),
         limit(diameter));
@@ -158,7 +154,7 @@ public record FactorGauge(
   @Override
   public LimitPosition judge(
       Quantity<Length> diameter, Quantity<Length> slopeDistanceToCentre, Quantity<Angle> slope) {
-    return judge(
+    return LimitJudge.judge(
         GaugeDistanceFormulas.LIMITING_SLOPE_DISTANCE,
         METRES.read(slopeDistanceToCentre),
         limit(diameter, slope));
@@ -177,7 +173,8 @@ public record FactorGauge(
             METRES.read(breastHeight),
             DEGREES.read(lean),
             DEGREES.read(direction));
-    return judge(GaugeDistanceFormulas.LIMITING_DISTANCE_CENTRE, distance, limit(diameter));
+    return LimitJudge.judge(
+        GaugeDistanceFormulas.LIMITING_DISTANCE_CENTRE, distance, limit(diameter));
   }
 
   @Override
@@ -204,15 +201,5 @@ public record FactorGauge(
   private double limit(Quantity<Length> diameter, Quantity<Angle> slope) {
     return GaugeDistanceFormulas.LIMITING_SLOPE_DISTANCE.value(
         metric, CENTIMETRES.read(diameter), DEGREES.read(slope));
-  }
-
-  private static LimitPosition judge(BoundFormula formula, double metres, double limit) {
-    if (!(metres >= 0 && metres < Double.POSITIVE_INFINITY)) {
-      throw new OutOfDomainException(formula, "distance", metres, "m", "[0, ∞)");
-    }
-    if (Math.abs(metres - limit) <= limit * SNAP) {
-      return LimitPosition.AT_LIMIT;
-    }
-    return metres < limit ? LimitPosition.IN : LimitPosition.OUT;
   }
 }

@@ -7,6 +7,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.mensuration.formula.Formula;
 import org.mensuration.formula.OutOfDomainException;
+import org.mensuration.kernel.Limits;
 import org.mensuration.log.DiameterAt;
 import org.mensuration.log.Log;
 import org.mensuration.log.LogWarning;
@@ -25,9 +26,6 @@ import org.mensuration.units.UnitReader;
 final class Tidiness {
   private static final double SHARE = 0.1;
   private static final double CENTIMETRES = 1;
-
-  /** Converted readings miss each other by an ulp; within this share they are the same. */
-  private static final double SAME = 1e-9;
 
   private static final String LARGE = "large end";
   private static final String MIDDLE = "middle";
@@ -62,7 +60,7 @@ final class Tidiness {
 
   private static void requireEnds(Formula formula, double large, double small) {
     require(formula, LARGE, large, Double.MAX_VALUE, NUMBER);
-    if (!(small >= 0 && small <= large * (1 + SAME))) {
+    if (!(small >= 0 && Limits.keepsTo(small, large))) {
       throw refusal(formula, SMALL, small, "at most that of the large end, " + shown(large));
     }
   }
@@ -98,7 +96,7 @@ final class Tidiness {
       // The first reading has none before it; NaN and negative values are refused all the same.
       require(formula, place, value, Double.MAX_VALUE, NUMBER);
     } else {
-      double limit = (last + Math.max(SHARE * last, CENTIMETRES)) * (1 + SAME);
+      double limit = last + Math.max(SHARE * last, CENTIMETRES);
       require(
           formula,
           place,
@@ -110,7 +108,7 @@ final class Tidiness {
               + before
               + " of "
               + shown(last));
-      if (value > last * (1 + SAME)) {
+      if (!Limits.keepsTo(value, last)) {
         warnings.add(
             new LogWarning(
                 place,
@@ -131,7 +129,7 @@ final class Tidiness {
 
   private static void require(
       Formula formula, String place, double value, double limit, String allowed) {
-    if (!(value >= 0 && value <= limit)) {
+    if (!(value >= 0 && value <= Double.MAX_VALUE && Limits.keepsTo(value, limit))) {
       throw refusal(formula, place, value, allowed);
     }
   }

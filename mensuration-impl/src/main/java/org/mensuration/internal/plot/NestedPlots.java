@@ -11,6 +11,8 @@ import org.mensuration.gauge.FixedPlots;
 import org.mensuration.gauge.LimitPosition;
 import org.mensuration.internal.catalogue.GaugeDistanceFormulas;
 import org.mensuration.internal.catalogue.PlotFormulas;
+import org.mensuration.internal.gauge.LimitJudge;
+import org.mensuration.kernel.Limits;
 import org.mensuration.quantity.StemsPerArea;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.Measures;
@@ -18,9 +20,6 @@ import org.mensuration.units.UnitReader;
 
 /** Circles around one centre. Immutable and thread-safe. */
 public final class NestedPlots implements FixedPlots {
-  /** A value nearer to a limit than this part of it is at the limit. */
-  private static final double SNAP = 1e-9;
-
   private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);
   private static final UnitReader<Area> SQUARE_METRES = UnitReader.in(ForestUnits.SQUARE_METRE);
@@ -91,14 +90,7 @@ public final class NestedPlots implements FixedPlots {
   @Override
   public LimitPosition judge(Quantity<Length> diameter, Quantity<Length> distanceToCentre) {
     double metres = METRES.read(distanceToCentre);
-    if (!(metres >= 0 && metres < Double.POSITIVE_INFINITY)) {
-      throw new OutOfDomainException(PlotFormulas.RADIUS, "distance", metres, "m", "[0, ∞)");
-    }
-    double limit = radius[index(CENTIMETRES.read(diameter))];
-    if (Math.abs(metres - limit) <= limit * SNAP) {
-      return LimitPosition.AT_LIMIT;
-    }
-    return metres < limit ? LimitPosition.IN : LimitPosition.OUT;
+    return LimitJudge.judge(PlotFormulas.RADIUS, metres, radius[index(CENTIMETRES.read(diameter))]);
   }
 
   /**
@@ -136,7 +128,7 @@ public final class NestedPlots implements FixedPlots {
 
   private int find(double diameterCm) {
     int circle = smallest.length - 1;
-    while (circle >= 0 && !(diameterCm >= smallest[circle] * (1 - SNAP))) {
+    while (circle >= 0 && !Limits.reaches(diameterCm, smallest[circle])) {
       circle--;
     }
     return circle;

@@ -2,6 +2,7 @@ package org.mensuration.internal.scaling;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.mensuration.kernel.Limits;
 import org.mensuration.log.Log;
 import org.mensuration.log.ScaleRule;
 import org.mensuration.quantity.LogScale;
@@ -14,9 +15,6 @@ import org.mensuration.scaling.TakenDeduction;
 
 /** The scaling of one log. Used once and thrown away; not thread-safe. */
 final class ScalingWork {
-  /** A share of the gross scale that misses the least by less than this part of it is enough. */
-  private static final double SNAP = 1e-9;
-
   private final ScalingConvention convention;
   private final ScaleRule rule;
   private final Rounder rounder;
@@ -93,7 +91,7 @@ final class ScalingWork {
 
   private boolean cull(LogScale gross, LogScale net) {
     double least = convention.minimums().netShare().orElse(0);
-    boolean cull = !(net.amount() > 0 && net.amount() >= least * gross.amount() * (1 - SNAP));
+    boolean cull = !(net.amount() > 0 && Limits.reaches(net.amount(), least * gross.amount()));
     if (convention.minimums().netShare().isPresent()) {
       rounder.step(
           "cull test, least share " + least + " of " + gross.amount() + " " + gross.unit(),

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.mensuration.internal.catalogue.EstimationFormulas;
+import org.mensuration.kernel.ClassRounding;
 import org.mensuration.stand.Allocation;
 import org.mensuration.stand.StratumPlan;
 import org.mensuration.stand.StratumWeight;
@@ -13,8 +14,6 @@ public final class Allocations {
   private static final long FEWEST = 2;
 
   /** A share nearer to a whole number than this part of it is that number. */
-  private static final double SNAP = 1e-9;
-
   private Allocations() {}
 
   /**
@@ -77,8 +76,7 @@ public final class Allocations {
     List<Allocation.Share> shares = new ArrayList<>();
     for (StratumPlan stratum : strata) {
       double exact = share.applyAsDouble(stratum);
-      double whole = Math.rint(exact);
-      double up = Math.abs(exact - whole) <= SNAP * exact ? whole : Math.ceil(exact);
+      double up = ClassRounding.up(exact, 1, 1);
       shares.add(new Allocation.Share(stratum.name(), exact, Math.max(FEWEST, (long) up)));
     }
     return new Allocation(weight, shares);

@@ -4,6 +4,8 @@ import org.jspecify.annotations.Nullable;
 import org.mensuration.gauge.StemKind;
 import org.mensuration.gauge.SweepCorrection;
 import org.mensuration.internal.statistics.ExactSum;
+import org.mensuration.kernel.ClassRounding;
+import org.mensuration.kernel.Limits;
 import org.mensuration.kernel.StandFigures;
 import org.mensuration.stand.DiameterUse;
 import org.mensuration.stand.TallyPlan;
@@ -12,9 +14,6 @@ import org.mensuration.units.Measures;
 
 /** The sums of a stand, fed point by point. Not thread-safe. */
 final class StandSums {
-  private static final double SNAP = 1e-9;
-  private static final double HALF_CENTIMETRE = 0.5;
-
   private final TallyPlan plan;
   private final TreeWeights weights;
   private final double smallestCm;
@@ -138,19 +137,13 @@ final class StandSums {
     if (!(noted > 0)) {
       return true;
     }
-    if (!(noted >= smallestCm * (1 - SNAP))) {
+    if (!Limits.reaches(noted, smallestCm)) {
       return false;
     }
-    diameter[i] = midCentimetre ? midCentimetre(noted) : noted;
+    diameter[i] = midCentimetre ? ClassRounding.middle(noted, 1, 1) : noted;
     factor[i] = weights.stemsPerHectare(diameter[i]);
     diameterClass[i] = cells == null ? 0 : cells.classOf(diameter[i]);
     return factor[i] > 0;
-  }
-
-  private static double midCentimetre(double noted) {
-    double whole = Math.rint(noted);
-    double floored = Math.abs(whole - noted) <= SNAP * noted ? whole : Math.floor(noted);
-    return floored + HALF_CENTIMETRE;
   }
 
   private void addTree(PointTrees trees, int i) {
@@ -191,7 +184,7 @@ final class StandSums {
     }
     if (measured && trees.distance[i] >= 0) {
       double limit = weights.limit(diameter[i]);
-      if (!(trees.distance[i] <= limit * (1 + SNAP))) {
+      if (!Limits.keepsTo(trees.distance[i], limit)) {
         notices.beyond(id, i, trees.distance[i], limit);
       }
     }

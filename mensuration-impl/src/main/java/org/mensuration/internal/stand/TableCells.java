@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.mensuration.internal.statistics.ExactSum;
+import org.mensuration.kernel.Limits;
 import org.mensuration.stand.DiameterClasses;
 import org.mensuration.stand.DiameterClasses.ClosedEnd;
 import org.mensuration.units.ForestUnits;
@@ -11,8 +12,6 @@ import org.mensuration.units.Measures;
 
 /** Sums by species and diameter class. Not thread-safe. */
 final class TableCells {
-  private static final double SNAP = 1e-9;
-
   /** A power of two. */
   private static final int FIRST_ROOM = 32;
 
@@ -48,7 +47,7 @@ final class TableCells {
   int classOf(double diameterCm) {
     double steps = (diameterCm - originCm) / widthCm;
     double whole = Math.rint(steps);
-    boolean onLimit = Math.abs(originCm + whole * widthCm - diameterCm) <= SNAP * diameterCm;
+    boolean onLimit = Limits.on(originCm + whole * widthCm, diameterCm);
     double number = lowerClosed ? Math.floor(steps) : Math.ceil(steps) - 1;
     if (onLimit) {
       number = lowerClosed ? whole : whole - 1;

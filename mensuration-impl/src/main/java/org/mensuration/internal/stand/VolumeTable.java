@@ -5,14 +5,13 @@ import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
+import org.mensuration.kernel.Limits;
 import org.mensuration.stand.TreeVolume;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.Measures;
 
 /** Printed volume tables of the caller. Stateless and thread-safe. */
 public final class VolumeTable {
-  private static final double SNAP = 1e-9;
-
   private VolumeTable() {}
 
   /**
@@ -25,7 +24,7 @@ public final class VolumeTable {
    */
   public static TreeVolume oneEntry(
       List<Quantity<Length>> lower, Quantity<Length> end, List<Quantity<Volume>> volumes) {
-    Limits limits = new Limits("diameter", lower, end);
+    Entries limits = new Entries("diameter", lower, end);
     List<Quantity<Volume>> cells = limits.row(volumes);
     return tree -> cells.get(limits.find(VolumeRules.diameter(tree)));
   }
@@ -46,8 +45,8 @@ public final class VolumeTable {
       List<Quantity<Length>> lowerHeights,
       Quantity<Length> endHeight,
       List<List<Quantity<Volume>>> volumes) {
-    Limits diameters = new Limits("diameter", lowerDiameters, endDiameter);
-    Limits heights = new Limits("height", lowerHeights, endHeight);
+    Entries diameters = new Entries("diameter", lowerDiameters, endDiameter);
+    Entries heights = new Entries("height", lowerHeights, endHeight);
     List<List<Quantity<Volume>>> cells =
         diameters.row(volumes).stream().map(heights::row).collect(Collectors.toList());
     return tree ->
@@ -57,11 +56,11 @@ public final class VolumeTable {
   }
 
   /** The limits of the classes of one entry; lower limits belong to their class. */
-  private static final class Limits {
+  private static final class Entries {
     private final String name;
     private final double[] metres;
 
-    Limits(String name, List<Quantity<Length>> lower, Quantity<Length> end) {
+    Entries(String name, List<Quantity<Length>> lower, Quantity<Length> end) {
       this.name = name;
       this.metres = new double[lower.size() + 1];
       for (int i = 0; i < metres.length; i++) {
@@ -92,7 +91,7 @@ public final class VolumeTable {
     int find(Quantity<Length> value) {
       double searched = Measures.in(value, ForestUnits.METRE);
       int i = metres.length - 1;
-      while (i >= 0 && !(searched >= metres[i] * (1 - SNAP))) {
+      while (i >= 0 && !Limits.reaches(searched, metres[i])) {
         i--;
       }
       if (i < 0 || i == metres.length - 1) {

@@ -2,12 +2,10 @@ package org.mensuration.internal.statistics;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import org.mensuration.kernel.Limits;
 
 /** Means over the thickest trees. Unchecked. Stateless and thread-safe. */
 public final class Thickest {
-  /** Diameters nearer than this part of them are alike. */
-  private static final double SNAP = 1e-9;
-
   private Thickest() {}
 
   /**
@@ -30,8 +28,7 @@ public final class Thickest {
     int from = 0;
     while (left > 0 && from < order.length) {
       int to = from + 1;
-      while (to < order.length
-          && diameters[order[from]] - diameters[order[to]] <= SNAP * diameters[order[from]]) {
+      while (to < order.length && Limits.on(diameters[order[to]], diameters[order[from]])) {
         to++;
       }
       ExactSum group = ExactSum.ofNumbers();
@@ -47,6 +44,6 @@ public final class Thickest {
       from = to;
     }
     // What rounding leaves of the number is no missing tree.
-    return left <= SNAP * number ? weighted.value() / number : Double.NaN;
+    return Limits.reaches(number - left, number) ? weighted.value() / number : Double.NaN;
   }
 }

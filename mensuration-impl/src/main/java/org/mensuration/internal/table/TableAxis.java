@@ -5,15 +5,13 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
+import org.mensuration.kernel.Limits;
 
 /**
  * One way into a printed table: its name, its unit and the values that are printed. Immutable and
  * thread-safe.
  */
 public final class TableAxis {
-  /** A reading this near a printed value, relatively, counts as the printed value. */
-  private static final double SNAP = 1e-9;
-
   private static final int NONE = -1;
 
   private final String name;
@@ -83,7 +81,7 @@ public final class TableAxis {
   }
 
   private static boolean near(double key, double mark) {
-    return Math.abs(key - mark) <= SNAP * Math.abs(mark);
+    return Limits.on(key, mark);
   }
 
   /** The values of an axis in words: evenly spaced ones as first, last and step. */

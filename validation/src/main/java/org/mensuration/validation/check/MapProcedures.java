@@ -94,17 +94,21 @@ final class MapProcedures {
               "map-expected-basal-area",
               new Result("basal_area", "G", "m2/ha"),
               List.of(),
-              x -> in(MapCase.tally(x).expectedBasalArea(), SQUARE_METRE_PER_HECTARE)),
+              x ->
+                  in(MapCase.tally(x).expectedBasalArea().orElseThrow(), SQUARE_METRE_PER_HECTARE)),
           procedure(
               "map-expected-stems",
               new Result("stems", "N", "1/ha"),
               List.of(),
-              x -> in(MapCase.tally(x).expectedStems(), PER_HECTARE)),
+              x -> in(MapCase.tally(x).expectedStems().orElseThrow(), PER_HECTARE)),
           procedure(
               "map-counted-area",
               new Result("area", "a", "m2"),
               List.of(number("tree", "1", "number of the tree")),
-              x -> in(MapCase.tally(x).countedArea(MapCase.id(x[FIRST][0])), SQUARE_METRE)));
+              x ->
+                  in(
+                      MapCase.tally(x).countedArea(MapCase.id(x[FIRST][0])).orElseThrow(),
+                      SQUARE_METRE)));
 
   private MapProcedures() {}
 

@@ -74,13 +74,16 @@ class EdgeSimulationTest {
     }
     double mean = sum / points;
     double error = Math.sqrt((squares / points - mean * mean) / (points - 1));
-    double expected = in(tally.expectedBasalArea(), SQUARE_METRE_PER_HECTARE);
+    double expected = in(tally.expectedBasalArea().orElseThrow(), SQUARE_METRE_PER_HECTARE);
     assertThat(mean).isCloseTo(expected, within(3 * error));
     // In a corner the far spot can lie outside on the other side too. That is missing, twice what
     // mirage at sides misses, and with nothing done at all far more is missing.
     double sides =
-        in(tally(EdgeRule.MIRAGE_SIDES_ONLY).expectedBasalArea(), SQUARE_METRE_PER_HECTARE);
-    double none = in(tally(EdgeRule.NONE).expectedBasalArea(), SQUARE_METRE_PER_HECTARE);
+        in(
+            tally(EdgeRule.MIRAGE_SIDES_ONLY).expectedBasalArea().orElseThrow(),
+            SQUARE_METRE_PER_HECTARE);
+    double none =
+        in(tally(EdgeRule.NONE).expectedBasalArea().orElseThrow(), SQUARE_METRE_PER_HECTARE);
     assertThat(BASAL_AREA - expected).isCloseTo(2 * (BASAL_AREA - sides), within(1e-9));
     assertThat(expected).isBetween(none, BASAL_AREA);
     assertThat(mean).isCloseTo(BASAL_AREA, within(0.1 * BASAL_AREA));
