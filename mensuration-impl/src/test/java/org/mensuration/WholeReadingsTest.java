@@ -31,19 +31,22 @@ import org.mensuration.units.ForestUnits;
 class WholeReadingsTest {
   private static final int MOST = 200;
 
+  private static final List<ConventionRule> IN_INCHES =
+      List.of(
+          GirthRules.hoppus(),
+          GirthRules.fifthGirth(),
+          GirthRules.quarterGirth113(),
+          GirthRules.cylinderTable(),
+          GirthRules.twoThirds(),
+          GirthRules.inscribedSquare());
+
   private static Quantity<Length> inMetres(Quantity<Length> length) {
     return metres(in(length, ForestUnits.METRE));
   }
 
   @TestFactory
   Stream<DynamicTest> inchesAndFeet() {
-    return Stream.of(
-            GirthRules.hoppus(),
-            GirthRules.fifthGirth(),
-            GirthRules.quarterGirth113(),
-            GirthRules.cylinderTable(),
-            GirthRules.twoThirds(),
-            GirthRules.inscribedSquare())
+    return IN_INCHES.stream()
         .map(rule -> DynamicTest.dynamicTest(rule.name(), () -> inchesAndFeet(rule)));
   }
 
@@ -71,36 +74,13 @@ class WholeReadingsTest {
 
   @TestFactory
   Stream<DynamicTest> centimetresAndTenthsOfMetres() {
-    return Stream.of(
-            GirthRules.quarterGirthMetric(),
-            GirthRules.fifthDeducted(),
-            GirthRules.sixthDeducted(),
-            LogConventions.frenchGirth(),
-            LogConventions.brereton(),
-            LogConventions.southSea(),
-            LogConventions.jas(),
-            LogConventions.jasShort(),
-            LogConventions.jasLong(),
-            LogConventions.unified1968(),
-            LogConventions.hiragoku(),
-            LogConventions.koreanSmallEnd(),
-            LogConventions.gb4814(),
-            LogConventions.gb4814Outside(),
-            LogConventions.gost2708(),
-            LogConventions.gost2708Interpolated(),
-            LogConventions.germanMid(),
-            LogConventions.germanMidTwoReadingsAbove20(),
-            LogConventions.frenchMid(),
-            LogConventions.frenchMidHalfMetres(),
-            LogConventions.britishMid(),
-            LogConventions.radiusClasses(),
-            LogConventions.swedishTop(),
+    Stream<ConventionRule> metric =
+        ComparedRules.CONVENTIONS.stream().filter(rule -> !IN_INCHES.contains(rule));
+    Stream<ConventionRule> ofClasses =
+        Stream.of(
             LogConventions.swedishTopClassBottom(centimetres(2)),
-            LogConventions.swedishTopClassMiddle(centimetres(2)),
-            LogConventions.swedishMid(),
-            LogConventions.czechSpruce(),
-            LogConventions.czechPine(),
-            LogConventions.czechBeech())
+            LogConventions.swedishTopClassMiddle(centimetres(2)));
+    return Stream.concat(metric, ofClasses)
         .map(rule -> DynamicTest.dynamicTest(rule.name(), () -> wholeCentimetres(rule)));
   }
 
