@@ -182,7 +182,7 @@ class UserGuideTest {
   @Test
   void stem() {
     // begin stem
-    OpticalScale scale = OpticalScales.calibratedOnStem(centimetres(58), 8); // at breast height
+    OpticalScale scale = OpticalScales.calibratedOnStem(centimetres(54), 8); // at breast height
     StemStation station = Stems.station(metres(20), degrees(-4.5)); // distance, sight to base
     double[] sights = {-0.8, 3, 6.7, 10.2, 14, 17.6, 21.3, 25.2, 28.8, 32, 35.4, 38.5};
     double[] divisions = {8, 7.5, 7, 6.75, 6.5, 6, 5.5, 5, 4.25, 3.5, 2.5, 1.5};
@@ -195,10 +195,10 @@ class UserGuideTest {
     // end stem
     double smalian = 0;
     double below = 0;
-    double wide = 58;
+    double wide = 54;
     for (int i = 0; i < sights.length; i++) {
       double height = 20 * (Math.tan(Math.toRadians(sights[i])) + Math.tan(Math.toRadians(4.5)));
-      double diameter = divisions[i] * 7.25;
+      double diameter = divisions[i] * 6.75;
       assertThat(in(stem.diameterAt(metres(height)), CENTIMETRE)).isCloseTo(diameter, within(1e-9));
       smalian += Math.PI / 80000 * (wide * wide + diameter * diameter) * (height - below);
       below = height;
