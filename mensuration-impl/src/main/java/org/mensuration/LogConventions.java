@@ -4,9 +4,9 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.mensuration.internal.catalogue.BarkBySpeciesFormulas;
 import org.mensuration.internal.convention.ClassSteps;
+import org.mensuration.internal.convention.ClassWidth;
 import org.mensuration.internal.convention.Convention;
 import org.mensuration.internal.convention.Conventions;
-import org.mensuration.kernel.Limits;
 import org.mensuration.log.CubicConvention;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.UnitReader;
@@ -29,7 +29,6 @@ public final class LogConventions {
       Conventions.czech("CSN 48 0009, beech and others", BarkBySpeciesFormulas.CSN_BEECH);
 
   private static final UnitReader<Length> MILLIMETRES = UnitReader.in(ForestUnits.MILLIMETRE);
-  private static final int WIDEST_MM = 100;
   private static final int MILLIMETRES_IN_CENTIMETRE = 10;
 
   private LogConventions() {}
@@ -240,7 +239,7 @@ public final class LogConventions {
    * @throws IllegalArgumentException if the width is another
    */
   public static CubicConvention swedishTopClassBottom(Quantity<Length> width) {
-    int millimetres = wholeMillimetres(width);
+    int millimetres = ClassWidth.millimetres(MILLIMETRES.read(width));
     return Conventions.swedishTop(
         "Swedish top measure, bottom of classes of " + millimetres + " mm",
         ClassSteps.down(millimetres, MILLIMETRES_IN_CENTIMETRE));
@@ -254,20 +253,10 @@ public final class LogConventions {
    * @throws IllegalArgumentException if the width is another
    */
   public static CubicConvention swedishTopClassMiddle(Quantity<Length> width) {
-    int millimetres = wholeMillimetres(width);
+    int millimetres = ClassWidth.millimetres(MILLIMETRES.read(width));
     return Conventions.swedishTop(
         "Swedish top measure, middle of classes of " + millimetres + " mm",
         ClassSteps.middle(millimetres, MILLIMETRES_IN_CENTIMETRE));
-  }
-
-  private static int wholeMillimetres(Quantity<Length> width) {
-    double millimetres = MILLIMETRES.read(width);
-    int whole = (int) Math.rint(millimetres);
-    if (!(whole >= 1 && whole <= WIDEST_MM && Limits.on(millimetres, whole))) {
-      throw new IllegalArgumentException(
-          "classes of " + millimetres + " mm, allowed [1, 100] mm, whole numbers");
-    }
-    return whole;
   }
 
   /**
