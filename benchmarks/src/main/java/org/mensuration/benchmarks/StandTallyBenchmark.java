@@ -30,12 +30,15 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * A stand of seven trees a point: a plain loop in double arithmetic, the tally fed with numbers,
- * and records collected by one thread and by several. Times are for the whole stand.
+ * and records collected by one thread and by several. Times are for the whole stand. The heap is
+ * touched beforehand: where pages are dear, the first touch of a page would be measured else.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Fork(2)
+@Fork(
+    value = 2,
+    jvmArgsAppend = {"-Xms4g", "-Xmx4g", "-XX:+AlwaysPreTouch"})
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class StandTallyBenchmark {

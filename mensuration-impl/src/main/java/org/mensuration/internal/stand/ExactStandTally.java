@@ -103,10 +103,7 @@ public final class ExactStandTally implements StandTally {
       throw new IllegalArgumentException("a point needs a name; its id is blank");
     }
     if (ids.contains(pointId)) {
-      throw new IllegalArgumentException(
-          "point "
-              + pointId
-              + " is given twice, or its trees are scattered; put its trees into one point");
+      throw twice(pointId);
     }
     openId = pointId;
     openSweep = sweep;
@@ -190,6 +187,13 @@ public final class ExactStandTally implements StandTally {
     trees.slope[trees.last()] = slopeDeg;
   }
 
+  private static IllegalArgumentException twice(String pointId) {
+    return new IllegalArgumentException(
+        "point "
+            + pointId
+            + " is given twice, or its trees are scattered; put its trees into one point");
+  }
+
   private void require(boolean allowed, String what, double value, String wanted) {
     if (!allowed) {
       throw new IllegalArgumentException(
@@ -227,18 +231,13 @@ public final class ExactStandTally implements StandTally {
       throw new IllegalStateException(
           "a tally with an open point cannot be merged, nor with itself");
     }
-    // The smaller set is looked up in the larger one and added to it: merging costs little.
+    // The smaller set goes into the larger one: merging costs little.
     boolean larger = ids.size() >= that.ids.size();
-    PointNames from = larger ? that.ids : ids;
-    Optional<String> twice = from.shared(larger ? ids : that.ids);
-    if (twice.isPresent()) {
-      throw new IllegalArgumentException(
-          "point "
-              + twice.get()
-              + " is given twice, or its trees are scattered; put its trees into one point");
-    }
     PointNames into = larger ? ids : that.ids.copy();
-    into.addAll(from);
+    Optional<String> twice = into.addAll(larger ? that.ids : ids);
+    if (twice.isPresent()) {
+      throw twice(twice.get());
+    }
     ids = into;
     sums.merge(that.sums, species.numbersOf(that.species));
   }

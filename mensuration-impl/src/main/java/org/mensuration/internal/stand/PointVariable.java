@@ -2,13 +2,14 @@ package org.mensuration.internal.stand;
 
 import org.mensuration.internal.statistics.ExactMoments;
 import org.mensuration.internal.statistics.ExactSum;
+import org.mensuration.internal.statistics.PairSum;
 
 /**
  * A figure added up tree by tree inside a point and point by point in the stand. Means come from
  * the sum of all trees, spreads from the rounded sums of the points. Not thread-safe.
  */
 final class PointVariable {
-  private final ExactSum open = ExactSum.ofNumbers();
+  private final PairSum open = new PairSum();
   private final ExactSum total = ExactSum.ofNumbers();
   private final ExactMoments points = new ExactMoments();
 
@@ -24,7 +25,7 @@ final class PointVariable {
 
   /** Closes the point. */
   void close(double here) {
-    total.add(open);
+    open.addTo(total);
     points.add(here);
     open.clear();
   }

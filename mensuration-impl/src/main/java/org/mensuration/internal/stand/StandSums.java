@@ -4,6 +4,7 @@ import org.jspecify.annotations.Nullable;
 import org.mensuration.gauge.StemKind;
 import org.mensuration.gauge.SweepCorrection;
 import org.mensuration.internal.statistics.ExactSum;
+import org.mensuration.internal.statistics.PairSum;
 import org.mensuration.kernel.ClassRounding;
 import org.mensuration.kernel.Limits;
 import org.mensuration.kernel.StandFigures;
@@ -27,9 +28,9 @@ final class StandSums {
 
   final ExactSum heights = ExactSum.ofNumbers();
   final ExactSum densities = ExactSum.ofNumbers();
-  private final ExactSum diametersHere = ExactSum.ofNumbers();
-  private final ExactSum heightsHere = ExactSum.ofNumbers();
-  private final ExactSum densitiesHere = ExactSum.ofNumbers();
+  private final PairSum diametersHere = new PairSum();
+  private final PairSum heightsHere = new PairSum();
+  private final PairSum densitiesHere = new PairSum();
   final @Nullable TableCells cells;
   final Notices notices = new Notices();
 
@@ -100,9 +101,9 @@ final class StandSums {
   }
 
   private void close(double basalHere, double stemsHere, double volumeHere) {
-    diameters.add(diametersHere);
-    heights.add(heightsHere);
-    densities.add(densitiesHere);
+    diametersHere.addTo(diameters);
+    heightsHere.addTo(heights);
+    densitiesHere.addTo(densities);
     basalArea.close(basalHere);
     stems.close(stemsHere);
     volume.close(volumeHere);

@@ -9,8 +9,7 @@ import java.util.Arrays;
  * bits. Neither the order of the terms nor how sums are merged changes a bit. Not thread-safe.
  *
  * <p>A limb is a signed 64-bit word that takes 2³⁰ terms before its carries must be passed on, so
- * adding is three additions and no loop. The used limbs are remembered: clearing and rounding a sum
- * of a few magnitudes touches a few limbs only.
+ * adding is three additions and no loop.
  */
 public final class ExactSum {
   private static final long DIGIT = 0xffff_ffffL;
@@ -18,6 +17,11 @@ public final class ExactSum {
   private static final int FRACTION_BITS = 52;
   private static final long FRACTION = (1L << FRACTION_BITS) - 1;
   private static final int EXPONENT = 0x7ff;
+
+  /** Of a mantissa of 53 bits, the lower half. */
+  private static final int HALF_BITS = 26;
+
+  private static final long HALF = (1L << HALF_BITS) - 1;
 
   /** Terms that the limbs take before carries are passed on. */
   private static final int ROOM = 1 << 30;
@@ -32,16 +36,12 @@ public final class ExactSum {
   private final long[] limbs;
   private final int smallestExponent;
 
-  /** First and last limb in use; none if the last is before the first. */
-  private int low;
-
-  private int high = -1;
+  /** Terms added since carries were passed on. */
   private int terms;
 
   private ExactSum(int limbs, int smallestExponent) {
     this.limbs = new long[limbs];
     this.smallestExponent = smallestExponent;
-    this.low = limbs;
   }
 
   /**
@@ -82,17 +82,8 @@ public final class ExactSum {
     } else {
       mantissa |= FRACTION + 1;
     }
-    int position = exponent - 1 + SMALLEST_EXPONENT - smallestExponent;
-    int limb = position >>> 5;
-    int shift = position & (DIGIT_BITS - 1);
     long sign = bits >> 63;
-    long below = (mantissa << shift) & DIGIT;
-    long middle = (mantissa >>> (DIGIT_BITS - shift)) & DIGIT;
-    long above = mantissa >>> 1 >>> (63 - shift);
-    limbs[limb] += (below ^ sign) - sign;
-    limbs[limb + 1] += (middle ^ sign) - sign;
-    limbs[limb + 2] += (above ^ sign) - sign;
-    used(limb, limb + 2);
+    addWord((mantissa ^ sign) - sign, exponent - 1 + SMALLEST_EXPONENT - smallestExponent);
   }
 
   /**
@@ -118,11 +109,14 @@ public final class ExactSum {
     long a = mantissa(left);
     long b = mantissa(right);
     int position = position(left) + position(right);
-    // Four partial products of 32-bit halves; each is below 2⁶⁴ and is added on its own.
-    addWord((a & DIGIT) * (b & DIGIT), position, sign);
-    addWord((a & DIGIT) * (b >>> DIGIT_BITS), position + DIGIT_BITS, sign);
-    addWord((a >>> DIGIT_BITS) * (b & DIGIT), position + DIGIT_BITS, sign);
-    addWord((a >>> DIGIT_BITS) * (b >>> DIGIT_BITS), position + 2 * DIGIT_BITS, sign);
+    // Partial products of halves, which keep below the sign bit: 27 and 26 bits of each mantissa.
+    long aHigh = a >>> HALF_BITS;
+    long aLow = a & HALF;
+    long bHigh = b >>> HALF_BITS;
+    long bLow = b & HALF;
+    addWord((aLow * bLow ^ sign) - sign, position);
+    addWord((aLow * bHigh + aHigh * bLow ^ sign) - sign, position + HALF_BITS);
+    addWord((aHigh * bHigh ^ sign) - sign, position + 2 * HALF_BITS);
   }
 
   private static long mantissa(double value) {
@@ -136,25 +130,13 @@ public final class ExactSum {
     return Math.max(exponent, 1) - 1;
   }
 
-  private void addWord(long word, int position, long sign) {
+  /** Adds a signed word times a power of two: two digits and what is above them, with the sign. */
+  private void addWord(long word, int position) {
     int limb = position >>> 5;
     int shift = position & (DIGIT_BITS - 1);
-    long below = (word << shift) & DIGIT;
-    long middle = (word >>> (DIGIT_BITS - shift)) & DIGIT;
-    long above = word >>> 1 >>> (63 - shift);
-    limbs[limb] += (below ^ sign) - sign;
-    limbs[limb + 1] += (middle ^ sign) - sign;
-    limbs[limb + 2] += (above ^ sign) - sign;
-    used(limb, limb + 2);
-  }
-
-  private void used(int first, int last) {
-    if (first < low) {
-      low = first;
-    }
-    if (last > high) {
-      high = last;
-    }
+    limbs[limb] += (word << shift) & DIGIT;
+    limbs[limb + 1] += (word >> (DIGIT_BITS - shift)) & DIGIT;
+    limbs[limb + 2] += word >> (63 - shift) >> 1;
     if (++terms == ROOM) {
       passCarries();
     }
@@ -170,44 +152,33 @@ public final class ExactSum {
     if (other.smallestExponent != smallestExponent) {
       throw new IllegalArgumentException("sums of numbers and of products do not mix");
     }
-    if (other.terms > 0) {
-      other.passCarries();
-    }
-    for (int i = other.low; i <= other.high; i++) {
+    other.passCarries();
+    for (int i = 0; i < limbs.length; i++) {
       limbs[i] += other.limbs[i];
     }
-    if (other.low <= other.high) {
-      used(other.low, other.high);
+    if (++terms == ROOM) {
+      passCarries();
     }
   }
 
   /** Back to zero. */
   public void clear() {
-    if (low <= high) {
-      Arrays.fill(limbs, low, high + 1, 0);
-    }
-    low = limbs.length;
-    high = -1;
+    Arrays.fill(limbs, 0);
     terms = 0;
   }
 
   /** Passes carries upwards, so that every limb but the last is a digit; the last has the sign. */
   private void passCarries() {
+    if (terms == 0) {
+      return;
+    }
     long carry = 0;
-    int i = low;
-    for (; i <= high; i++) {
+    for (int i = 0; i < limbs.length - 1; i++) {
       long limb = limbs[i] + carry;
       limbs[i] = limb & DIGIT;
       carry = limb >> DIGIT_BITS;
     }
-    while (carry != 0 && carry != -1) {
-      limbs[i] = carry & DIGIT;
-      carry >>= DIGIT_BITS;
-      high = i++;
-    }
-    if (carry != 0) {
-      limbs[high] -= 1L << DIGIT_BITS;
-    }
+    limbs[limbs.length - 1] += carry;
     terms = 0;
   }
 
@@ -218,14 +189,12 @@ public final class ExactSum {
    * @throws ArithmeticException if it is beyond the largest double
    */
   public double value() {
-    if (terms > 0) {
-      passCarries();
-    }
-    int top = high;
-    while (top >= low && limbs[top] == 0) {
+    passCarries();
+    int top = limbs.length - 1;
+    while (top >= 0 && limbs[top] == 0) {
       top--;
     }
-    if (top < low) {
+    if (top < 0) {
       return 0;
     }
     if (limbs[top] < 0 || top < 2) {
@@ -241,7 +210,7 @@ public final class ExactSum {
     long next = limbs[top - 2];
     long word = zeros == 0 ? lead : lead << zeros | next >>> (DIGIT_BITS - zeros);
     boolean more = ((next << zeros) & DIGIT) != 0;
-    for (int i = top - 3; i >= low && !more; i--) {
+    for (int i = top - 3; i >= 0 && !more; i--) {
       more = limbs[i] != 0;
     }
     int exponent = smallestExponent + DIGIT_BITS * (top - 1) - zeros;
@@ -259,7 +228,7 @@ public final class ExactSum {
     return Math.scalb((double) kept, exponent + away);
   }
 
-  private static double finite(double value) {
+  static double finite(double value) {
     if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
       throw new ArithmeticException("a sum is beyond the largest number");
     }
@@ -274,16 +243,15 @@ public final class ExactSum {
   public BigDecimal exact() {
     passCarries();
     BigInteger whole = BigInteger.ZERO;
-    for (int i = high; i >= low; i--) {
+    for (int i = limbs.length - 1; i >= 0; i--) {
       whole = whole.shiftLeft(DIGIT_BITS).add(BigInteger.valueOf(limbs[i]));
     }
     if (whole.signum() == 0) {
       return BigDecimal.ZERO;
     }
-    int exponent = smallestExponent + DIGIT_BITS * low;
     int even = whole.getLowestSetBit();
     whole = whole.shiftRight(even);
-    exponent += even;
+    int exponent = smallestExponent + even;
     return exponent >= 0
         ? new BigDecimal(whole.shiftLeft(exponent))
         : new BigDecimal(whole.multiply(BigInteger.valueOf(5).pow(-exponent)), -exponent);

@@ -3,6 +3,7 @@ package org.mensuration.internal.stand;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
+import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -21,20 +22,33 @@ class PointNamesTest {
     Set<String> common = new HashSet<>(first);
     common.retainAll(second);
     assertThat(left.size()).isEqualTo(first.size());
-    assertThat(left.shared(right).isPresent()).isEqualTo(!common.isEmpty());
-    left.shared(right).ifPresent(name -> assertThat(common).contains(name));
-    for (String name : second) {
-      assertThat(left.contains(name)).isEqualTo(first.contains(name));
+    PointNames tried = left.copy();
+    Optional<String> twice = tried.addAll(right);
+    assertThat(twice.isPresent()).isEqualTo(!common.isEmpty());
+    twice.ifPresent(name -> assertThat(common).contains(name));
+    if (!common.isEmpty()) {
+      assertHolds(tried, first, second); // as before
     }
+    assertHolds(left, first, second);
     Set<String> rest = new HashSet<>(second);
     rest.removeAll(first);
     PointNames joined = left.copy();
-    joined.addAll(of(rest));
-    assertThat(joined.size()).isEqualTo(first.size() + rest.size());
-    assertThat(first).allMatch(joined::contains);
-    assertThat(second).allMatch(joined::contains);
-    assertThat(left.size()).isEqualTo(first.size());
-    assertThat(rest).noneMatch(left::contains);
+    assertThat(joined.addAll(of(rest))).isEmpty();
+    Set<String> all = new HashSet<>(first);
+    all.addAll(rest);
+    assertHolds(joined, all, second);
+    assertHolds(left, first, second);
+    joined.add("a name of its own");
+    assertThat(joined.contains("a name of its own")).isTrue();
+    assertThat(joined.size()).isEqualTo(all.size() + 1);
+  }
+
+  private static void assertHolds(PointNames names, Set<String> held, Set<String> others) {
+    assertThat(names.size()).isEqualTo(held.size());
+    assertThat(held).allMatch(names::contains);
+    for (String name : others) {
+      assertThat(names.contains(name)).isEqualTo(held.contains(name));
+    }
   }
 
   @Test
@@ -48,10 +62,14 @@ class PointNamesTest {
     assertThat(names.size()).isEqualTo(2);
     PointNames other = new PointNames();
     other.add("AaAa");
-    assertThat(names.shared(other)).isEmpty();
     other.add("BBBB");
+    assertThat(names.copy().addAll(other)).isEmpty();
     other.add("BBAa");
-    assertThat(names.shared(other)).contains("BBAa");
+    assertThat(names.addAll(other)).contains("BBAa");
+    assertThat(names.size()).isEqualTo(2);
+    assertThat(names.contains("BBAa")).isTrue();
+    assertThat(names.contains("AaAa")).isFalse();
+    assertThat(names.contains("BBBB")).isFalse();
   }
 
   private static PointNames of(Set<String> names) {
