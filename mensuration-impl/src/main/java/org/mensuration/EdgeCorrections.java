@@ -18,8 +18,9 @@ import org.mensuration.internal.edge.RectangleBoundary;
  *
  * <p>A crew that walks through each counted tree, or makes part sweeps on the edge, records a
  * weight and needs no map: {@link #walkthroughWeight(boolean)}, {@link #sweepWeight(double)} and
- * {@link org.mensuration.gauge.CountedTree#withEdgeWeight(double)}. With a map of the trees and the
- * boundary of the tract, a tally does the counting.
+ * {@link org.mensuration.gauge.CountedTree#withEdgeWeight(double)}; {@link
+ * org.mensuration.stand.TallyPlan#with(EdgeRule)} names the rule and refuses counts without such
+ * weights. With a map of the trees and the boundary of the tract, a tally does the counting.
  */
 public final class EdgeCorrections {
   private EdgeCorrections() {}
@@ -116,24 +117,5 @@ public final class EdgeCorrections {
   public static MapTally tally(
       List<MapTree> trees, AngleGauge gauge, Boundary boundary, EdgeRule rule) {
     return PlotTally.of(trees, gauge, rule, Optional.of(boundary));
-  }
-
-  /**
-   * Refuses a correction that nothing supports: weights are to be recorded by the crew or worked
-   * out from a boundary.
-   *
-   * @param rule the rule asked for
-   * @param boundary the boundary, if known
-   * @param weightsRecorded whether the counts carry recorded edge weights
-   * @throws IllegalArgumentException if the rule corrects and there is neither, or it takes more
-   *     than recorded weights
-   */
-  public static void require(EdgeRule rule, Optional<Boundary> boundary, boolean weightsRecorded) {
-    if (rule != EdgeRule.NONE && !boundary.isPresent() && !weightsRecorded) {
-      throw new IllegalArgumentException(
-          rule.words()
-              + " is asked for, but there is neither a boundary nor a recorded edge weight; wanted"
-              + " one of them");
-    }
   }
 }

@@ -2,11 +2,13 @@ package org.mensuration;
 
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.internal.catalogue.SamplingFormulas;
 import org.mensuration.internal.stand.Allocations;
 import org.mensuration.quantity.BasalAreaPerArea;
 import org.mensuration.stand.Allocation;
+import org.mensuration.stand.CostedStratum;
 import org.mensuration.stand.StratumPlan;
 import org.mensuration.stand.StratumWeight;
 import org.mensuration.units.ForestUnits;
@@ -55,24 +57,87 @@ public final class SampleSizes {
   }
 
   /**
-   * Points needed over strata for an allowable error, allocated by Neyman: the weighted coefficient
-   * of variation is put into the rule for one stratum.
+   * Points needed over strata for an allowable error, allocated by weight and variation ({@code
+   * sampling/points-needed-neyman}): the fewest whose shares, rounded up, satisfy the t of the
+   * estimate over the strata.
    *
    * @param weight what the weights of the strata are
-   * @param strata the strata
+   * @param strata the strata, each with a weight above zero
    * @param errorPercent half width of the interval over the mean in per cent
    * @param confidencePercent chance that the interval holds the mean, such as 95
-   * @return points of each stratum
+   * @return points of each stratum, at least 2
    * @throws IllegalArgumentException if there is no stratum
    * @throws OutOfDomainException if a value is outside
    */
-  public static Allocation stratified(
+  public static Allocation pointsByNeyman(
       StratumWeight weight,
       List<StratumPlan> strata,
       double errorPercent,
       double confidencePercent) {
-    double variation = Allocations.weightedVariation(strata);
-    return neyman(weight, strata, points(variation, errorPercent, confidencePercent));
+    return Allocations.neymanFor(weight, strata, errorPercent, confidencePercent);
+  }
+
+  /**
+   * Points needed over strata for an allowable error, allocated by weight alone ({@code
+   * sampling/points-needed-proportional}): the fewest whose shares, rounded up, satisfy the t of
+   * the estimate over the strata.
+   *
+   * @param weight what the weights of the strata are
+   * @param strata the strata, each with a weight above zero
+   * @param errorPercent half width of the interval over the mean in per cent
+   * @param confidencePercent chance that the interval holds the mean, such as 95
+   * @return points of each stratum, at least 2
+   * @throws IllegalArgumentException if there is no stratum
+   * @throws OutOfDomainException if a value is outside
+   */
+  public static Allocation pointsInProportion(
+      StratumWeight weight,
+      List<StratumPlan> strata,
+      double errorPercent,
+      double confidencePercent) {
+    return Allocations.proportionalFor(weight, strata, errorPercent, confidencePercent);
+  }
+
+  /**
+   * Plots of strata that together spend a budget and give the smallest error of the total ({@code
+   * sampling/allocation-cost-budget}).
+   *
+   * @param strata the strata, each with the cost of a plot
+   * @param budget what may be spent, above zero
+   * @return plots of each stratum, rounded down so that the budget holds
+   * @throws IllegalArgumentException if there is no stratum, or the budget pays for fewer than two
+   *     plots of one
+   * @throws OutOfDomainException if a value is outside
+   */
+  public static Allocation plotsForBudget(List<CostedStratum> strata, double budget) {
+    return Allocations.forBudget(strata, budget);
+  }
+
+  /**
+   * Plots of strata that keep the error of the total within a bound at the smallest cost ({@code
+   * sampling/allocation-cost-bound}).
+   *
+   * @param strata the strata, each with the cost of a plot
+   * @param bound half width wanted for the total, above zero
+   * @param standardErrors how many standard errors the bound is, such as 2
+   * @return plots of each stratum, rounded up
+   * @throws IllegalArgumentException if there is no stratum
+   * @throws OutOfDomainException if a value is outside
+   */
+  public static Allocation plotsForBound(
+      List<CostedStratum> strata, double bound, double standardErrors) {
+    return Allocations.forBound(strata, bound, standardErrors);
+  }
+
+  /**
+   * Points for a tract by its area alone ({@code sampling/points-by-area}): a rule of thumb.
+   *
+   * @param area area of the tract, up to 200 acres
+   * @return points, rounded up
+   * @throws OutOfDomainException if the area is outside
+   */
+  public static long pointsByArea(Quantity<Area> area) {
+    return Allocations.byArea(area);
   }
 
   /**

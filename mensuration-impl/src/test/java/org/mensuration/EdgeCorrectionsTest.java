@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -288,14 +287,6 @@ class EdgeCorrectionsTest {
     assertThat(area(plain, "t")).isCloseTo(Math.PI * 25, within(1e-12));
     assertThat(plain.expectedBasalArea()).isEmpty();
     assertThat(plain.expectedStems()).isEmpty();
-    assertThatThrownBy(() -> EdgeCorrections.require(EdgeRule.WALKTHROUGH, Optional.empty(), false))
-        .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage(
-            "walkthrough is asked for, but there is neither a boundary nor a recorded edge weight;"
-                + " wanted one of them");
-    EdgeCorrections.require(EdgeRule.NONE, Optional.empty(), false);
-    EdgeCorrections.require(EdgeRule.WALKTHROUGH, Optional.empty(), true);
-    EdgeCorrections.require(EdgeRule.MIRAGE, Optional.of(PLOT), false);
   }
 
   @Test

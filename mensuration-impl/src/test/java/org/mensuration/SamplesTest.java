@@ -65,12 +65,9 @@ class SamplesTest {
     assertThat(proportional.weight()).isEqualTo(StratumWeight.VOLUME);
     assertThat(SampleSizes.proportional(StratumWeight.AREA, HAND_OUT, 2).shares())
         .allMatch(share -> share.points() == 2);
-    Allocation all = SampleSizes.stratified(StratumWeight.AREA, HAND_OUT, 10, 95);
-    assertThat(all.shares().stream().mapToDouble(Allocation.Share::exact).sum())
-        .isCloseTo((double) SampleSizes.points(48.5, 10, 95), within(1e-10));
     assertThatThrownBy(() -> SampleSizes.neyman(StratumWeight.AREA, List.of(), 5))
         .hasMessageContaining("no strata");
-    assertThatThrownBy(() -> SampleSizes.stratified(StratumWeight.AREA, List.of(), 5, 95))
+    assertThatThrownBy(() -> SampleSizes.pointsByNeyman(StratumWeight.AREA, List.of(), 5, 95))
         .hasMessageContaining("no strata");
     for (double bad : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
       assertThatThrownBy(() -> new StratumPlan("x", bad, 1)).hasMessageContaining("stratum x");

@@ -207,7 +207,7 @@ class StandTallyTest {
     assertThat(table.total().volume().map(v -> in(v, CUBIC_METRE_PER_HECTARE)))
         .contains(in(stand.volume().value(), CUBIC_METRE_PER_HECTARE));
     for (List<StandTable.Row> rows :
-        List.of(table.cells(), table.species(), table.diameterClasses())) {
+        List.of(table.cells(), table.groups(), table.diameterClasses())) {
       assertThat(rows.stream().mapToDouble(row -> in(row.stems(), PER_HECTARE)).sum())
           .isCloseTo(in(stand.stems().value(), PER_HECTARE), within(1e-9));
       assertThat(rows.stream().mapToDouble(StandTable.Row::count).sum())
@@ -268,7 +268,7 @@ class StandTallyTest {
     tally.end();
     StandTable table = tally.estimate().table();
     assertThat(table.cells()).hasSize(100).allMatch(row -> row.count() == 20);
-    assertThat(table.species()).hasSize(20).allMatch(row -> row.count() == 100);
+    assertThat(table.groups()).hasSize(20).allMatch(row -> row.count() == 100);
     assertThat(table.diameterClasses()).hasSize(100).allMatch(row -> row.count() == 20);
   }
 

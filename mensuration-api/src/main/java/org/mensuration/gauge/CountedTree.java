@@ -2,6 +2,7 @@ package org.mensuration.gauge;
 
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
@@ -14,18 +15,22 @@ import org.mensuration.quantity.Physical;
  *
  * @param diameter diameter at breast height; empty if not measured, never zero
  * @param weight 1 for in, 0 for out, 1/2 for a tree at the limit that could not be measured
- * @param edgeWeight how often the tree counts because of an edge; 1 away from edges
+ * @param recordedEdgeWeight how often the tree counts because of an edge, as recorded; empty if
+ *     nothing was recorded, which counts as 1
  * @param detail what else is noted of the tree
  */
 public record CountedTree(
-    Optional<Quantity<Length>> diameter, double weight, double edgeWeight, TreeDetail detail) {
+    Optional<Quantity<Length>> diameter,
+    double weight,
+    OptionalDouble recordedEdgeWeight,
+    TreeDetail detail) {
 
   /**
    * Checks the weights; the diameter is checked where it is used.
    *
    * @param diameter diameter at breast height
    * @param weight 0, 1/2 or 1
-   * @param edgeWeight at least 1
+   * @param recordedEdgeWeight at least 1, or empty
    * @param detail what else is noted
    * @throws IllegalArgumentException if the weight is none of these, or the edge weight is below 1
    *     or not finite
@@ -33,6 +38,7 @@ public record CountedTree(
   public CountedTree {
     Objects.requireNonNull(diameter, "diameter");
     Objects.requireNonNull(detail, "detail");
+    double edgeWeight = recordedEdgeWeight.orElse(1);
     if (!(weight == 0 || weight == 0.5 || weight == 1)) {
       throw new IllegalArgumentException("weight " + weight + "; allowed 0, 0.5 and 1");
     }
@@ -42,7 +48,7 @@ public record CountedTree(
   }
 
   /**
-   * A tree of which nothing else is noted.
+   * A tree with a recorded edge weight of which nothing else is noted.
    *
    * @param diameter diameter at breast height
    * @param weight 0, 1/2 or 1
@@ -51,7 +57,16 @@ public record CountedTree(
    *     or not finite
    */
   public CountedTree(Optional<Quantity<Length>> diameter, double weight, double edgeWeight) {
-    this(diameter, weight, edgeWeight, TreeDetail.NONE);
+    this(diameter, weight, OptionalDouble.of(edgeWeight), TreeDetail.NONE);
+  }
+
+  /**
+   * How often the tree counts because of an edge.
+   *
+   * @return the recorded weight; 1 if none was recorded
+   */
+  public double edgeWeight() {
+    return recordedEdgeWeight.orElse(1);
   }
 
   /**
@@ -61,7 +76,7 @@ public record CountedTree(
    * @return the tree
    */
   public static CountedTree of(Quantity<Length> diameter) {
-    return new CountedTree(Optional.of(diameter), 1, 1);
+    return new CountedTree(Optional.of(diameter), 1, OptionalDouble.empty(), TreeDetail.NONE);
   }
 
   /**
@@ -70,7 +85,7 @@ public record CountedTree(
    * @return the tree
    */
   public static CountedTree unmeasured() {
-    return new CountedTree(Optional.empty(), 1, 1);
+    return new CountedTree(Optional.empty(), 1, OptionalDouble.empty(), TreeDetail.NONE);
   }
 
   /**
@@ -79,7 +94,7 @@ public record CountedTree(
    * @return a new tree
    */
   public CountedTree half() {
-    return new CountedTree(diameter, 0.5, edgeWeight, detail);
+    return new CountedTree(diameter, 0.5, recordedEdgeWeight, detail);
   }
 
   /**
@@ -88,18 +103,19 @@ public record CountedTree(
    * @return a new tree
    */
   public CountedTree out() {
-    return new CountedTree(diameter, 0, edgeWeight, detail);
+    return new CountedTree(diameter, 0, recordedEdgeWeight, detail);
   }
 
   /**
    * The same tree with an edge weight.
    *
-   * @param newEdgeWeight at least 1, such as 2 for a tree of which the far side lies outside
+   * @param newEdgeWeight at least 1, such as 2 for a tree of which the far side lies outside; 1
+   *     says that the crew looked
    * @return a new tree
    * @throws IllegalArgumentException if the weight is below 1 or not finite
    */
   public CountedTree withEdgeWeight(double newEdgeWeight) {
-    return new CountedTree(diameter, weight, newEdgeWeight, detail);
+    return new CountedTree(diameter, weight, OptionalDouble.of(newEdgeWeight), detail);
   }
 
   /**
@@ -192,7 +208,7 @@ public record CountedTree(
   }
 
   private CountedTree with(TreeDetail newDetail) {
-    return new CountedTree(diameter, weight, edgeWeight, newDetail);
+    return new CountedTree(diameter, weight, recordedEdgeWeight, newDetail);
   }
 
   @Override
@@ -200,12 +216,12 @@ public record CountedTree(
     return other instanceof CountedTree tree
         && Physical.same(diameter, tree.diameter)
         && weight == tree.weight
-        && edgeWeight == tree.edgeWeight
+        && recordedEdgeWeight.equals(tree.recordedEdgeWeight)
         && detail.equals(tree.detail);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(Physical.hash(diameter), weight + 0.0, edgeWeight, detail);
+    return Objects.hash(Physical.hash(diameter), weight + 0.0, recordedEdgeWeight, detail);
   }
 }

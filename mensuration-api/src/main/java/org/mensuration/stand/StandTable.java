@@ -11,35 +11,39 @@ import org.mensuration.quantity.StemsPerArea;
 import org.mensuration.quantity.VolumePerArea;
 
 /**
- * A stand table. Each figure is an exact sum rounded once, so the rows of a species, a class or the
+ * A stand table. Each figure is an exact sum rounded once, so the rows of a group, a class or the
  * stand close to the last digits of a double. Immutable and thread-safe.
  *
- * @param classes the classes
- * @param cells one row for each species and class with trees, by species name and class
- * @param species one row a species, over all classes
- * @param diameterClasses one row a class, over all species
+ * @param classes the diameter classes
+ * @param group what is told apart besides them
+ * @param cells one row for each group and class with trees, by name of the group and class
+ * @param groups one row a group, over all classes
+ * @param diameterClasses one row a class, over all groups
  * @param total the stand
  */
 public record StandTable(
     DiameterClasses classes,
+    TableGroup group,
     List<Row> cells,
-    List<Row> species,
+    List<Row> groups,
     List<Row> diameterClasses,
     Row total) {
 
   /**
    * Copies the lists.
    *
-   * @param classes the classes
-   * @param cells one row for each species and class
-   * @param species one row a species
+   * @param classes the diameter classes
+   * @param group what is told apart besides them
+   * @param cells one row for each group and class
+   * @param groups one row a group
    * @param diameterClasses one row a class
    * @param total the stand
    */
   public StandTable {
     Objects.requireNonNull(classes, "classes");
+    Objects.requireNonNull(group, "group");
     cells = List.copyOf(cells);
-    species = List.copyOf(species);
+    groups = List.copyOf(groups);
     diameterClasses = List.copyOf(diameterClasses);
     Objects.requireNonNull(total, "total");
   }
@@ -71,7 +75,7 @@ public record StandTable(
   /**
    * A row.
    *
-   * @param species the species; empty for all
+   * @param group name of the group, blank if it was not noted; empty for all
    * @param diameterClass the class; empty for all
    * @param count trees counted, halves, edges and sweeps included
    * @param stems stems per area
@@ -79,7 +83,7 @@ public record StandTable(
    * @param volume volume per area; empty if a tree of the stand has none
    */
   public record Row(
-      Optional<String> species,
+      Optional<String> group,
       Optional<DiameterClass> diameterClass,
       double count,
       Quantity<StemsPerArea> stems,
@@ -89,7 +93,7 @@ public record StandTable(
     @Override
     public boolean equals(Object other) {
       return other instanceof Row row
-          && species.equals(row.species)
+          && group.equals(row.group)
           && diameterClass.equals(row.diameterClass)
           && Double.compare(count, row.count) == 0
           && Physical.same(stems, row.stems)
@@ -100,7 +104,7 @@ public record StandTable(
     @Override
     public int hashCode() {
       return Objects.hash(
-          species,
+          group,
           diameterClass,
           count,
           Physical.hash(stems),

@@ -119,6 +119,15 @@ public interface StandTally {
   void species(int species);
 
   /**
+   * Class or condition of the tree given last, by the crew's own key.
+   *
+   * @param treeClass a number from {@link #treeClassNumber}
+   * @throws IllegalArgumentException if there is no such number
+   * @throws IllegalStateException if no tree was given
+   */
+  void treeClass(int treeClass);
+
+  /**
    * What the tree given last is; it counts if the plan's choices say so.
    *
    * @param kind what the stem is to its tree
@@ -154,6 +163,14 @@ public interface StandTally {
   int speciesNumber(String name);
 
   /**
+   * The number by which a class of trees is given to {@link #treeClass}.
+   *
+   * @param name name of the class
+   * @return its number in this tally
+   */
+  int treeClassNumber(String name);
+
+  /**
    * Closes the point.
    *
    * @throws IllegalStateException if no point is open, or a tree lacks the slope of its sight
@@ -178,7 +195,8 @@ public interface StandTally {
    *
    * @return the estimate
    * @throws IllegalArgumentException if there is no point
-   * @throws IllegalStateException if a point is open
+   * @throws IllegalStateException if a point is open, or the plan asks for an edge correction and
+   *     no tree carries a recorded edge weight
    */
   StandEstimate estimate();
 }

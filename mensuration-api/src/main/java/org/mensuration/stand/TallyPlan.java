@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.mensuration.edge.EdgeRule;
 import org.mensuration.gauge.CountChoices;
 import org.mensuration.gauge.TreeSelection;
 import org.mensuration.quantity.Physical;
@@ -19,7 +20,10 @@ import org.mensuration.quantity.Physical;
  * @param layout how the points were chosen
  * @param diameters how noted diameters are used
  * @param smallestDiameter trees below it are not counted but reported; empty for no limit
- * @param classes classes of the stand table; empty for no table
+ * @param classes diameter classes of the stand table; empty for no table
+ * @param group what the stand table tells apart besides diameter classes
+ * @param edges the rule by which the crew recorded edge weights; {@link EdgeRule#NONE} asks for no
+ *     correction, and weights that are noted count all the same
  * @param densityBySummation whether Reineke's index is added up tree by tree
  */
 public record TallyPlan(
@@ -29,18 +33,23 @@ public record TallyPlan(
     DiameterUse diameters,
     Optional<Quantity<Length>> smallestDiameter,
     Optional<DiameterClasses> classes,
+    TableGroup group,
+    EdgeRule edges,
     boolean densityBySummation) {
 
   /**
-   * Checks that nothing is null.
+   * Checks that nothing is null and that the rule for edges leaves weights to be recorded.
    *
    * @param selection the gauge or the plots
    * @param choices which stems count
    * @param layout how the points were chosen
    * @param diameters how noted diameters are used
    * @param smallestDiameter trees below it are not counted
-   * @param classes classes of the stand table
+   * @param classes diameter classes of the stand table
+   * @param group what the stand table tells apart besides them
+   * @param edges the rule by which edge weights were recorded
    * @param densityBySummation whether Reineke's index is added up tree by tree
+   * @throws IllegalArgumentException if the rule for edges needs points beyond the edge or a map
    */
   public TallyPlan {
     Objects.requireNonNull(selection, "selection");
@@ -49,6 +58,14 @@ public record TallyPlan(
     Objects.requireNonNull(diameters, "diameters");
     Objects.requireNonNull(smallestDiameter, "smallestDiameter");
     Objects.requireNonNull(classes, "classes");
+    Objects.requireNonNull(group, "group");
+    if (Objects.requireNonNull(edges, "edges") == EdgeRule.EXTENDED_GRID
+        || edges == EdgeRule.TOROIDAL) {
+      throw new IllegalArgumentException(
+          edges.words()
+              + " has no weight that a crew could record; count with it on a map with the boundary,"
+              + " or record weights by walkthrough or mirage");
+    }
   }
 
   /**
@@ -66,6 +83,8 @@ public record TallyPlan(
         DiameterUse.AS_RECORDED,
         Optional.empty(),
         Optional.empty(),
+        TableGroup.SPECIES,
+        EdgeRule.NONE,
         false);
   }
 
@@ -77,7 +96,15 @@ public record TallyPlan(
    */
   public TallyPlan with(CountChoices newChoices) {
     return new TallyPlan(
-        selection, newChoices, layout, diameters, smallestDiameter, classes, densityBySummation);
+        selection,
+        newChoices,
+        layout,
+        diameters,
+        smallestDiameter,
+        classes,
+        group,
+        edges,
+        densityBySummation);
   }
 
   /**
@@ -88,7 +115,15 @@ public record TallyPlan(
    */
   public TallyPlan with(SampleLayout newLayout) {
     return new TallyPlan(
-        selection, choices, newLayout, diameters, smallestDiameter, classes, densityBySummation);
+        selection,
+        choices,
+        newLayout,
+        diameters,
+        smallestDiameter,
+        classes,
+        group,
+        edges,
+        densityBySummation);
   }
 
   /**
@@ -99,7 +134,15 @@ public record TallyPlan(
    */
   public TallyPlan with(DiameterUse newUse) {
     return new TallyPlan(
-        selection, choices, layout, newUse, smallestDiameter, classes, densityBySummation);
+        selection,
+        choices,
+        layout,
+        newUse,
+        smallestDiameter,
+        classes,
+        group,
+        edges,
+        densityBySummation);
   }
 
   /**
@@ -110,7 +153,15 @@ public record TallyPlan(
    */
   public TallyPlan fromDiameter(Quantity<Length> smallest) {
     return new TallyPlan(
-        selection, choices, layout, diameters, Optional.of(smallest), classes, densityBySummation);
+        selection,
+        choices,
+        layout,
+        diameters,
+        Optional.of(smallest),
+        classes,
+        group,
+        edges,
+        densityBySummation);
   }
 
   /**
@@ -120,6 +171,17 @@ public record TallyPlan(
    * @return a new plan
    */
   public TallyPlan tabulatedBy(DiameterClasses newClasses) {
+    return tabulatedBy(newClasses, TableGroup.SPECIES);
+  }
+
+  /**
+   * The same plan with a stand table by diameter class and another grouping.
+   *
+   * @param newClasses the diameter classes
+   * @param newGroup what is told apart besides them
+   * @return a new plan
+   */
+  public TallyPlan tabulatedBy(DiameterClasses newClasses, TableGroup newGroup) {
     return new TallyPlan(
         selection,
         choices,
@@ -127,6 +189,29 @@ public record TallyPlan(
         diameters,
         smallestDiameter,
         Optional.of(newClasses),
+        newGroup,
+        edges,
+        densityBySummation);
+  }
+
+  /**
+   * The same plan for counts whose edge weights were recorded by a rule. An estimate is refused if
+   * trees were counted and none of them carries a recorded weight, be it 1.
+   *
+   * @param rule walkthrough or mirage; {@link EdgeRule#NONE} asks for no correction
+   * @return a new plan
+   * @throws IllegalArgumentException if the rule needs points beyond the edge or a map
+   */
+  public TallyPlan with(EdgeRule rule) {
+    return new TallyPlan(
+        selection,
+        choices,
+        layout,
+        diameters,
+        smallestDiameter,
+        classes,
+        group,
+        rule,
         densityBySummation);
   }
 
@@ -136,7 +221,8 @@ public record TallyPlan(
    * @return a new plan
    */
   public TallyPlan withDensityBySummation() {
-    return new TallyPlan(selection, choices, layout, diameters, smallestDiameter, classes, true);
+    return new TallyPlan(
+        selection, choices, layout, diameters, smallestDiameter, classes, group, edges, true);
   }
 
   /**
@@ -160,9 +246,18 @@ public record TallyPlan(
               + ", "
               + (classes.get().closedEnd() == DiameterClasses.ClosedEnd.LOWER ? "lower" : "upper")
               + " limit included");
+      lines.add("table by " + group.text());
     }
+    lines.add(
+        edges == EdgeRule.NONE
+            ? "edges: no rule; weights count as noted"
+            : "edge weights recorded by " + edges.words() + caution(edges));
     layout.caution().ifPresent(lines::add);
     return List.copyOf(lines);
+  }
+
+  private static String caution(EdgeRule edges) {
+    return edges.caution().isEmpty() ? "" : ", which " + edges.caution();
   }
 
   @Override
@@ -174,6 +269,8 @@ public record TallyPlan(
         && diameters == plan.diameters
         && Physical.same(smallestDiameter, plan.smallestDiameter)
         && classes.equals(plan.classes)
+        && group == plan.group
+        && edges == plan.edges
         && densityBySummation == plan.densityBySummation;
   }
 
@@ -186,6 +283,8 @@ public record TallyPlan(
         diameters,
         Physical.hash(smallestDiameter),
         classes,
+        group,
+        edges,
         densityBySummation);
   }
 }

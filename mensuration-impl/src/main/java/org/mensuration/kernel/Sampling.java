@@ -27,6 +27,32 @@ public final class Sampling {
   }
 
   /**
+   * Error of a product of two independent means by the unbiased estimate of its variance.
+   *
+   * @param countErrorPercent error of the count in per cent, up to 100
+   * @param ratioErrorPercent error of the ratio in per cent, up to 100
+   * @return error of the product in per cent
+   */
+  public static double combinedErrorUnbiased(double countErrorPercent, double ratioErrorPercent) {
+    double part = countErrorPercent / 100;
+    return StrictMath.hypot(
+        countErrorPercent, ratioErrorPercent * Math.sqrt((1 - part) * (1 + part)));
+  }
+
+  /**
+   * True error of a product of two independent means.
+   *
+   * @param countErrorPercent error of the count in per cent
+   * @param ratioErrorPercent error of the ratio in per cent
+   * @return error of the product in per cent
+   */
+  public static double combinedErrorOfTrueMoments(
+      double countErrorPercent, double ratioErrorPercent) {
+    return StrictMath.hypot(
+        countErrorPercent, ratioErrorPercent * StrictMath.hypot(1, countErrorPercent / 100));
+  }
+
+  /**
    * Mean over strata weighted by area.
    *
    * @param areasHa areas in ha
@@ -73,6 +99,21 @@ public final class Sampling {
   }
 
   /**
+   * True variance of a product of two independent means.
+   *
+   * @param first first mean
+   * @param firstError its standard error
+   * @param second second mean
+   * @param secondError its standard error
+   * @return variance
+   */
+  public static double productVarianceOfTrueMoments(
+      double first, double firstError, double second, double secondError) {
+    return first * first * (secondError * secondError)
+        + firstError * firstError * (second * second + secondError * secondError);
+  }
+
+  /**
    * Ratio of means.
    *
    * @param first readings below the line
@@ -92,5 +133,44 @@ public final class Sampling {
    */
   public static double factorChoice(double expectedBasalAreaM2Ha, double wantedCount) {
     return expectedBasalAreaM2Ha / wantedCount;
+  }
+
+  /**
+   * Share of the counted trees that a larger second factor picks.
+   *
+   * @param factorM2Ha factor of the count in m²/ha
+   * @param secondFactorM2Ha second factor in m²/ha
+   * @return share
+   */
+  public static double secondFactorShare(double factorM2Ha, double secondFactorM2Ha) {
+    return factorM2Ha / secondFactorM2Ha;
+  }
+
+  /**
+   * Count points to one measured tree at equal cost.
+   *
+   * @param countVariationPercent coefficient of variation of the basal area of points in per cent
+   * @param ratioVariationPercent coefficient of variation of the ratio of trees in per cent
+   * @return points to a tree
+   */
+  public static double countPointsPerMeasuredTree(
+      double countVariationPercent, double ratioVariationPercent) {
+    return countVariationPercent / ratioVariationPercent;
+  }
+
+  /**
+   * Points for a tract by its area.
+   *
+   * @param areaAc area in acres, up to 200
+   * @return points, not rounded
+   */
+  public static double pointsByArea(double areaAc) {
+    if (areaAc <= 10) {
+      return 10;
+    }
+    if (areaAc <= 40) {
+      return areaAc;
+    }
+    return areaAc <= 80 ? 20 + 0.5 * areaAc : 40 + 0.25 * areaAc;
   }
 }

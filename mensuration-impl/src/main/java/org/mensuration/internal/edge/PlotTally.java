@@ -125,7 +125,8 @@ public final class PlotTally implements MapTally {
   public CountPoint countFrom(String id, Position point) {
     List<CountedTree> counted = new ArrayList<>();
     for (Counted one : counted(point)) {
-      counted.add(CountedTree.of(one.stem().diameter()).withEdgeWeight(one.weight()));
+      CountedTree tree = CountedTree.of(one.stem().diameter());
+      counted.add(rule == EdgeRule.NONE ? tree : tree.withEdgeWeight(one.weight()));
     }
     return new CountPoint(id, counted);
   }

@@ -3,29 +3,184 @@ package org.mensuration.internal.stand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import org.mensuration.internal.catalogue.EstimationFormulas;
+import org.mensuration.internal.catalogue.SampleSizeFormulas;
+import org.mensuration.internal.catalogue.SurveyFormulas;
+import org.mensuration.internal.formula.BoundFormula;
+import org.mensuration.internal.statistics.StrataPoints;
 import org.mensuration.kernel.ClassRounding;
 import org.mensuration.stand.Allocation;
+import org.mensuration.stand.CostedStratum;
 import org.mensuration.stand.StratumPlan;
 import org.mensuration.stand.StratumWeight;
+import org.mensuration.units.ForestUnits;
+import org.mensuration.units.UnitReader;
 
 /** Points of strata. Stateless and thread-safe. */
 public final class Allocations {
   private static final long FEWEST = 2;
 
-  /** A share nearer to a whole number than this part of it is that number. */
+  private static final UnitReader<Area> ACRES = UnitReader.in(ForestUnits.ACRE);
+
   private Allocations() {}
 
   /**
-   * The coefficient of variation weighted over strata.
+   * Points by weight and variation for an error.
+   *
+   * @param weight what the weights are
+   * @param strata the strata
+   * @param errorPercent allowable error in per cent
+   * @param confidencePercent confidence in per cent
+   * @return the allocation
+   */
+  public static Allocation neymanFor(
+      StratumWeight weight,
+      List<StratumPlan> strata,
+      double errorPercent,
+      double confidencePercent) {
+    requireEnough(
+        SampleSizeFormulas.POINTS_NEEDED_NEYMAN, strata, errorPercent, confidencePercent);
+    return allocation(
+        weight,
+        strata,
+        StrataPoints.neyman(weights(strata), variations(strata)),
+        errorPercent,
+        confidencePercent);
+  }
+
+  /**
+   * Points by weight alone for an error.
+   *
+   * @param weight what the weights are
+   * @param strata the strata
+   * @param errorPercent allowable error in per cent
+   * @param confidencePercent confidence in per cent
+   * @return the allocation
+   */
+  public static Allocation proportionalFor(
+      StratumWeight weight,
+      List<StratumPlan> strata,
+      double errorPercent,
+      double confidencePercent) {
+    requireEnough(
+        SampleSizeFormulas.POINTS_NEEDED_PROPORTIONAL, strata, errorPercent, confidencePercent);
+    return allocation(
+        weight,
+        strata,
+        StrataPoints.proportional(weights(strata), variations(strata)),
+        errorPercent,
+        confidencePercent);
+  }
+
+  /** Refuses what the formula refuses, a number beyond counting among it. */
+  private static void requireEnough(
+      BoundFormula formula, List<StratumPlan> strata, double error, double confidence) {
+    requireSome(strata);
+    formula.applyTo(
+        weights(strata), variations(strata), new double[] {error}, new double[] {confidence});
+  }
+
+  private static Allocation allocation(
+      StratumWeight weight,
+      List<StratumPlan> strata,
+      StrataPoints rule,
+      double errorPercent,
+      double confidencePercent) {
+    double points = rule.needed(errorPercent, confidencePercent).nominal();
+    List<Allocation.Share> shares = new ArrayList<>();
+    for (int i = 0; i < strata.size(); i++) {
+      shares.add(
+          new Allocation.Share(
+              strata.get(i).name(), rule.exact(i, points), (long) rule.rounded(i, points)));
+    }
+    return new Allocation(weight, shares);
+  }
+
+  /**
+   * Units for a budget.
    *
    * @param strata the strata
-   * @return in per cent
+   * @param budget what may be spent
+   * @return the allocation
    */
-  public static double weightedVariation(List<StratumPlan> strata) {
+  public static Allocation forBudget(List<CostedStratum> strata, double budget) {
+    double[][] columns = columns(strata);
+    List<Allocation.Share> shares = new ArrayList<>();
+    for (CostedStratum stratum : strata) {
+      double exact =
+          SurveyFormulas.UNITS_FOR_BUDGET.applyTo(
+              new double[] {stratum.units()},
+              new double[] {stratum.deviation()},
+              new double[] {stratum.cost()},
+              columns[0],
+              columns[1],
+              columns[2],
+              new double[] {budget});
+      long units = (long) ClassRounding.down(exact, 1, 1);
+      if (!(units >= FEWEST)) {
+        throw new IllegalArgumentException(
+            "stratum "
+                + stratum.name()
+                + ": a budget of "
+                + budget
+                + " pays for "
+                + exact
+                + " units; an error of its own needs two");
+      }
+      shares.add(new Allocation.Share(stratum.name(), exact, units));
+    }
+    return new Allocation(StratumWeight.UNITS, shares);
+  }
+
+  /**
+   * Units for a bound on the error of the total.
+   *
+   * @param strata the strata
+   * @param bound half width wanted
+   * @param standardErrors how many standard errors the bound is
+   * @return the allocation
+   */
+  public static Allocation forBound(
+      List<CostedStratum> strata, double bound, double standardErrors) {
+    double[][] columns = columns(strata);
+    List<Allocation.Share> shares = new ArrayList<>();
+    for (CostedStratum stratum : strata) {
+      double exact =
+          SurveyFormulas.UNITS_FOR_BOUND.applyTo(
+              new double[] {stratum.units()},
+              new double[] {stratum.deviation()},
+              new double[] {stratum.cost()},
+              columns[0],
+              columns[1],
+              columns[2],
+              new double[] {bound},
+              new double[] {standardErrors});
+      shares.add(share(stratum.name(), exact));
+    }
+    return new Allocation(StratumWeight.UNITS, shares);
+  }
+
+  /** Units, deviations and costs. */
+  private static double[][] columns(List<CostedStratum> strata) {
     requireSome(strata);
-    return EstimationFormulas.WEIGHTED_VARIATION.applyTo(
-        column(strata, StratumPlan::weight), column(strata, StratumPlan::variationPercent));
+    return new double[][] {
+      strata.stream().mapToDouble(CostedStratum::units).toArray(),
+      strata.stream().mapToDouble(CostedStratum::deviation).toArray(),
+      strata.stream().mapToDouble(CostedStratum::cost).toArray()
+    };
+  }
+
+  /**
+   * Points by the area of a tract.
+   *
+   * @param area the area
+   * @return points, rounded up
+   */
+  public static long byArea(Quantity<Area> area) {
+    return (long)
+        ClassRounding.up(SampleSizeFormulas.POINTS_BY_AREA.value(ACRES.read(area)), 1, 1);
   }
 
   /**
@@ -37,8 +192,8 @@ public final class Allocations {
    * @return the allocation
    */
   public static Allocation neyman(StratumWeight weight, List<StratumPlan> strata, long points) {
-    double[] weights = column(strata, StratumPlan::weight);
-    double[] variations = column(strata, StratumPlan::variationPercent);
+    double[] weights = weights(strata);
+    double[] variations = variations(strata);
     return allocation(
         weight,
         strata,
@@ -61,7 +216,7 @@ public final class Allocations {
    */
   public static Allocation proportional(
       StratumWeight weight, List<StratumPlan> strata, long points) {
-    double[] weights = column(strata, StratumPlan::weight);
+    double[] weights = weights(strata);
     return allocation(
         weight,
         strata,
@@ -75,18 +230,25 @@ public final class Allocations {
     requireSome(strata);
     List<Allocation.Share> shares = new ArrayList<>();
     for (StratumPlan stratum : strata) {
-      double exact = share.applyAsDouble(stratum);
-      double up = ClassRounding.up(exact, 1, 1);
-      shares.add(new Allocation.Share(stratum.name(), exact, Math.max(FEWEST, (long) up)));
+      shares.add(share(stratum.name(), share.applyAsDouble(stratum)));
     }
     return new Allocation(weight, shares);
   }
 
-  private static double[] column(List<StratumPlan> strata, ToDoubleFunction<StratumPlan> figure) {
-    return strata.stream().mapToDouble(figure).toArray();
+  private static Allocation.Share share(String name, double exact) {
+    return new Allocation.Share(
+        name, exact, Math.max(FEWEST, (long) ClassRounding.up(exact, 1, 1)));
   }
 
-  private static void requireSome(List<StratumPlan> strata) {
+  private static double[] weights(List<StratumPlan> strata) {
+    return strata.stream().mapToDouble(StratumPlan::weight).toArray();
+  }
+
+  private static double[] variations(List<StratumPlan> strata) {
+    return strata.stream().mapToDouble(StratumPlan::variationPercent).toArray();
+  }
+
+  private static void requireSome(List<?> strata) {
     if (strata.isEmpty()) {
       throw new IllegalArgumentException("no strata: an allocation needs at least one");
     }

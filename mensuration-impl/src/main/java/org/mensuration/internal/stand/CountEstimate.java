@@ -65,8 +65,7 @@ record CountEstimate(
    */
   record Missing(Optional<String> diameter, Optional<String> volume, Optional<String> height) {}
 
-  static CountEstimate of(
-      TallyPlan plan, double basalAreaUnit, StandSums sums, SpeciesNames species) {
+  static CountEstimate of(TallyPlan plan, double basalAreaUnit, StandSums sums, GroupNames groups) {
     int points = sums.basalArea.points();
     Notices notices = sums.notices;
     Missing missing =
@@ -74,8 +73,8 @@ record CountEstimate(
     Optional<StandTable> table = Optional.empty();
     if (sums.cells != null) {
       TableRows rows =
-          new TableRows(sums.cells, species, points, basalAreaUnit, !missing.volume().isPresent());
-      table = Optional.of(rows.table(plan.classes().get()));
+          new TableRows(sums.cells, groups, points, basalAreaUnit, !missing.volume().isPresent());
+      table = Optional.of(rows.table(plan.classes().get(), plan.group()));
     }
     return new CountEstimate(
         plan,

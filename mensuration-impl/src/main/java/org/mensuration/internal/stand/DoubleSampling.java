@@ -58,7 +58,7 @@ public final class DoubleSampling {
   private static StandEstimate estimate(TallyPlan plan, CountPoint point) {
     ExactStandTally tally = ExactStandTally.of(plan);
     tally.add(point);
-    return tally.estimate();
+    return tally.figures();
   }
 
   private static double[] withTrees(double[] values, double[] basal, int trees) {

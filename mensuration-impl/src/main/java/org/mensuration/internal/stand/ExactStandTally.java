@@ -5,6 +5,7 @@ import java.util.Optional;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
+import org.mensuration.edge.EdgeRule;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.gauge.CountPoint;
 import org.mensuration.gauge.CountedTree;
@@ -15,6 +16,7 @@ import org.mensuration.internal.catalogue.GaugeDeviceFormulas;
 import org.mensuration.internal.catalogue.GaugeDistanceFormulas;
 import org.mensuration.stand.StandEstimate;
 import org.mensuration.stand.StandTally;
+import org.mensuration.stand.TableGroup;
 import org.mensuration.stand.TallyPlan;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.UnitReader;
@@ -26,18 +28,29 @@ public final class ExactStandTally implements StandTally {
   private static final UnitReader<Volume> CUBIC_METRES = UnitReader.in(ForestUnits.CUBIC_METRE);
   private static final UnitReader<Angle> DEGREES = UnitReader.in(ForestUnits.DEGREE);
 
+  private static final String LIVING = "living";
+  private static final String DEAD = "dead";
+
   private final TallyPlan plan;
   private final TreeWeights weights;
   private final PointTrees trees = new PointTrees();
   private final StandSums sums;
-  private final SpeciesNames species = new SpeciesNames();
+  private final TableGroup group;
+  private final GroupNames groups;
   private PointNames ids = new PointNames();
   private String openId = "";
   private SweepCorrection openSweep = SweepCorrection.NONE;
   private boolean open;
 
+  /** Whether a counted tree carried a recorded edge weight, and whether one came without. */
+  private boolean edgeRecorded;
+
+  private boolean edgeUnrecorded;
+
   private ExactStandTally(TallyPlan plan) {
     this.plan = plan;
+    this.group = plan.group();
+    this.groups = new GroupNames(group == TableGroup.CONDITION ? LIVING : "");
     this.weights = TreeWeights.of(plan.selection());
     this.sums = new StandSums(plan, weights);
   }
@@ -59,14 +72,22 @@ public final class ExactStandTally implements StandTally {
 
   @Override
   public void add(CountPoint point) {
-    begin(point.id(), point.sweep());
+    open(point.id(), point.sweep());
+    boolean recorded = false;
+    boolean unrecorded = false;
     boolean done = false;
     try {
       List<CountedTree> counted = point.trees();
       for (int i = 0; i < counted.size(); i++) {
-        tree(counted.get(i));
+        CountedTree one = counted.get(i);
+        tree(one);
+        boolean edge = one.recordedEdgeWeight().isPresent();
+        recorded |= edge;
+        unrecorded |= !edge && one.weight() > 0;
       }
       end();
+      edgeRecorded |= recorded;
+      edgeUnrecorded |= unrecorded;
       done = true;
     } finally {
       if (!done) {
@@ -89,13 +110,20 @@ public final class ExactStandTally implements StandTally {
       detail.sightSlope().ifPresent(s -> sightSlope(DEGREES.read(s)));
     }
     stem(detail.kind(), detail.dead());
-    if (!detail.species().isEmpty()) {
-      species(speciesNumber(detail.species()));
+    if (group != TableGroup.CONDITION) {
+      group(
+          groups.number(group == TableGroup.SPECIES ? detail.species() : detail.treeClass()),
+          group);
     }
   }
 
   @Override
   public void begin(String pointId, SweepCorrection sweep) {
+    open(pointId, sweep);
+    edgeRecorded = true; // here every tree comes with its edge weight
+  }
+
+  private void open(String pointId, SweepCorrection sweep) {
     if (open) {
       throw new IllegalStateException("point " + openId + " is still open; end it first");
     }
@@ -157,8 +185,30 @@ public final class ExactStandTally implements StandTally {
 
   @Override
   public void species(int number) {
-    require(number >= 0 && number < species.size(), "species number", number, "one of this tally");
-    trees.species[trees.last()] = number;
+    group(number, TableGroup.SPECIES);
+  }
+
+  @Override
+  public void treeClass(int number) {
+    group(number, TableGroup.TREE_CLASS);
+  }
+
+  private void group(int number, TableGroup noted) {
+    if (!(number >= 0 && number < groups.size())) {
+      throw new IllegalArgumentException(
+          "point "
+              + openId
+              + ": "
+              + noted.text()
+              + " number "
+              + number
+              + "; allowed: a number that this tally gave, below "
+              + groups.size());
+    }
+    int last = trees.last();
+    if (noted == group) {
+      trees.group[last] = number;
+    }
   }
 
   @Override
@@ -166,6 +216,9 @@ public final class ExactStandTally implements StandTally {
     int last = trees.last();
     trees.kind[last] = kind;
     trees.dead[last] = dead;
+    if (group == TableGroup.CONDITION) {
+      trees.group[last] = groups.number(dead ? DEAD : LIVING);
+    }
   }
 
   @Override
@@ -203,7 +256,12 @@ public final class ExactStandTally implements StandTally {
 
   @Override
   public int speciesNumber(String name) {
-    return species.number(name);
+    return groups.number(name);
+  }
+
+  @Override
+  public int treeClassNumber(String name) {
+    return groups.number(name);
   }
 
   @Override
@@ -239,7 +297,9 @@ public final class ExactStandTally implements StandTally {
       throw twice(twice.get());
     }
     ids = into;
-    sums.merge(that.sums, species.numbersOf(that.species));
+    edgeRecorded |= that.edgeRecorded;
+    edgeUnrecorded |= that.edgeUnrecorded;
+    sums.merge(that.sums, groups.numbersOf(that.groups));
   }
 
   /**
@@ -260,6 +320,18 @@ public final class ExactStandTally implements StandTally {
       throw new IllegalArgumentException(
           "no points: a stand needs at least one point; a point without trees is a point too");
     }
-    return sums.estimate(species);
+    if (plan.edges() != EdgeRule.NONE && edgeUnrecorded && !edgeRecorded) {
+      throw new IllegalStateException(
+          plan.edges().words()
+              + " is asked for, but no tree carries a recorded edge weight and there is no"
+              + " boundary; record weights (1 away from edges), or count on a map with the"
+              + " boundary");
+    }
+    return figures();
+  }
+
+  /** The estimate of points of which only the whole stand can say whether edges were seen to. */
+  StandEstimate figures() {
+    return sums.estimate(groups);
   }
 }

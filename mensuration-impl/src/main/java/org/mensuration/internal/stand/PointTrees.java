@@ -14,7 +14,7 @@ final class PointTrees {
   /** No slope is so steep. */
   static final double NO_SLOPE = 100;
 
-  static final int NO_SPECIES = 0;
+  static final int NO_GROUP = 0;
 
   private static final int FIRST_ROOM = 16;
 
@@ -25,7 +25,7 @@ final class PointTrees {
   double[] volume = new double[FIRST_ROOM];
   double[] distance = new double[FIRST_ROOM];
   double[] slope = new double[FIRST_ROOM];
-  int[] species = new int[FIRST_ROOM];
+  int[] group = new int[FIRST_ROOM];
   boolean[] predicted = new boolean[FIRST_ROOM];
   boolean[] dead = new boolean[FIRST_ROOM];
   StemKind[] kind = new StemKind[FIRST_ROOM];
@@ -50,7 +50,7 @@ final class PointTrees {
     Arrays.fill(volume, 0, rows, MISSING);
     Arrays.fill(distance, 0, rows, MISSING);
     Arrays.fill(slope, 0, rows, NO_SLOPE);
-    Arrays.fill(species, 0, rows, NO_SPECIES);
+    Arrays.fill(group, 0, rows, NO_GROUP);
     Arrays.fill(predicted, 0, rows, false);
     Arrays.fill(dead, 0, rows, false);
     Arrays.fill(kind, 0, rows, StemKind.SINGLE);
@@ -84,7 +84,7 @@ final class PointTrees {
     volume = Arrays.copyOf(volume, room);
     distance = Arrays.copyOf(distance, room);
     slope = Arrays.copyOf(slope, room);
-    species = Arrays.copyOf(species, room);
+    group = Arrays.copyOf(group, room);
     predicted = Arrays.copyOf(predicted, room);
     dead = Arrays.copyOf(dead, room);
     kind = Arrays.copyOf(kind, room);

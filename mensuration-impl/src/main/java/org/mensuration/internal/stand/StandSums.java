@@ -190,7 +190,7 @@ final class StandSums {
       }
     }
     if (cells != null && measured) {
-      TableCells.Cell cell = cells.cell(trees.species[i], diameterClass[i]);
+      TableCells.Cell cell = cells.cell(trees.group[i], diameterClass[i]);
       double expansion = weight[i] * factor[i];
       cell.count.add(weight[i]);
       cell.basalArea.add(weight[i] * weights.basalArea(diameter[i], factor[i]));
@@ -201,7 +201,7 @@ final class StandSums {
     }
   }
 
-  void merge(StandSums other, int[] speciesHere) {
+  void merge(StandSums other, int[] groupHere) {
     basalArea.merge(other.basalArea);
     stems.merge(other.stems);
     volume.merge(other.volume);
@@ -209,12 +209,12 @@ final class StandSums {
     heights.add(other.heights);
     densities.add(other.densities);
     if (cells != null && other.cells != null) {
-      cells.merge(other.cells, speciesHere);
+      cells.merge(other.cells, groupHere);
     }
     notices.merge(other.notices);
   }
 
-  CountEstimate estimate(SpeciesNames species) {
-    return CountEstimate.of(plan, weights.basalAreaUnit(), this, species);
+  CountEstimate estimate(GroupNames groups) {
+    return CountEstimate.of(plan, weights.basalAreaUnit(), this, groups);
   }
 }

@@ -1,11 +1,13 @@
 package org.mensuration.internal.stand;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Area;
@@ -130,7 +132,8 @@ public final class StrataEstimate implements StratifiedEstimate {
 
   @Override
   public EstimatedNumber totalStems() {
-    PointMean<StemsPerArea> mean = combined("stems", StandEstimate::stems, ForestUnits.PER_HECTARE);
+    PointMean<StemsPerArea> mean =
+        combined("stems", StandEstimate::stems, ForestUnits.PER_HECTARE).mean();
     return new EstimatedNumber(mean.mean() * area, mean.error() * area, mean.degreesOfFreedom());
   }
 
@@ -141,18 +144,22 @@ public final class StrataEstimate implements StratifiedEstimate {
         ForestUnits.CUBIC_METRE);
   }
 
-  private <Q extends Quantity<Q>, T extends Quantity<T>> PointMean<T> total(
-      PointMean<Q> mean, Unit<T> unit) {
-    return new PointMean<>(
-        "total " + mean.what(),
-        mean.mean() * area,
-        mean.error() * area,
-        mean.deviation() * area,
-        mean.degreesOfFreedom(),
-        unit);
+  private <Q extends Quantity<Q>, T extends Quantity<T>> StrataMean<T> total(
+      StrataMean<Q> perArea, Unit<T> unit) {
+    PointMean<Q> mean = perArea.mean();
+    return new StrataMean<>(
+        new PointMean<>(
+            "total " + mean.what(),
+            mean.mean() * area,
+            mean.error() * area,
+            mean.deviation() * area,
+            mean.degreesOfFreedom(),
+            unit),
+        perArea.hectares(),
+        perArea.deviations().stream().map(d -> d * area).collect(Collectors.toList()));
   }
 
-  private <Q extends Quantity<Q>> PointMean<Q> combined(
+  private <Q extends Quantity<Q>> StrataMean<Q> combined(
       String what, Function<StandEstimate, Estimated<Q>> figure, Unit<Q> unit) {
     int n = strata.size();
     double[] means = new double[n];
@@ -173,11 +180,21 @@ public final class StrataEstimate implements StratifiedEstimate {
     }
     double mean = SamplingFormulas.STRATIFIED_MEAN.applyTo(hectares, means);
     if (!spread) {
-      return new PointMean<>(what + " (a stratum has one point)", mean, 0, 0, 0, unit);
+      return strataMean(
+          new PointMean<>(what + " (a stratum has one point)", mean, 0, 0, 0, unit), deviations);
     }
     double error = SamplingFormulas.STRATIFIED_STANDARD_ERROR.applyTo(hectares, errors);
     double deviation = EstimationFormulas.WEIGHTED_VARIATION.applyTo(hectares, deviations);
-    return new PointMean<>(what, mean, error, deviation, freedom(errors, counts, error), unit);
+    return strataMean(
+        new PointMean<>(what, mean, error, deviation, freedom(errors, counts, error), unit),
+        deviations);
+  }
+
+  private <Q extends Quantity<Q>> StrataMean<Q> strataMean(PointMean<Q> mean, double[] deviations) {
+    return new StrataMean<>(
+        mean,
+        Arrays.stream(hectares).boxed().collect(Collectors.toList()),
+        Arrays.stream(deviations).boxed().collect(Collectors.toList()));
   }
 
   private double freedom(double[] errors, double[] counts, double error) {

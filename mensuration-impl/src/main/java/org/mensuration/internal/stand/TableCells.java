@@ -10,7 +10,7 @@ import org.mensuration.stand.DiameterClasses.ClosedEnd;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.Measures;
 
-/** Sums by species and diameter class. Not thread-safe. */
+/** Sums by group and diameter class. Not thread-safe. */
 final class TableCells {
   /** A power of two. */
   private static final int FIRST_ROOM = 32;
@@ -28,7 +28,7 @@ final class TableCells {
     lowerClosed = classes.closedEnd() == ClosedEnd.LOWER;
   }
 
-  /** The sums of one species in one class. */
+  /** The sums of one group in one class. */
   static final class Cell {
     final ExactSum count = ExactSum.ofNumbers();
     final ExactSum basalArea = ExactSum.ofNumbers();
@@ -59,9 +59,9 @@ final class TableCells {
     return (int) number;
   }
 
-  /** The cell of a species and class: open addressing, so that no key is boxed for a tree. */
-  Cell cell(int species, int diameterClass) {
-    long key = ((long) species << Integer.SIZE) | (diameterClass & 0xffff_ffffL);
+  /** The cell of a group and class: open addressing, so that no key is boxed for a tree. */
+  Cell cell(int group, int diameterClass) {
+    long key = ((long) group << Integer.SIZE) | (diameterClass & 0xffff_ffffL);
     int slot = slot(key);
     if (cells[slot] == null) {
       if (2 * (size + 1) > cells.length) {
@@ -98,16 +98,16 @@ final class TableCells {
     }
   }
 
-  void merge(TableCells other, int[] speciesHere) {
+  void merge(TableCells other, int[] groupHere) {
     for (int i = 0; i < other.cells.length; i++) {
       if (other.cells[i] != null) {
         long key = other.keys[i];
-        cell(speciesHere[species(key)], diameterClass(key)).add(other.cells[i]);
+        cell(groupHere[group(key)], diameterClass(key)).add(other.cells[i]);
       }
     }
   }
 
-  /** The cells by species number and class. */
+  /** The cells by group number and class. */
   Map<Long, Cell> sorted() {
     Map<Long, Cell> sorted = new TreeMap<>();
     for (int i = 0; i < cells.length; i++) {
@@ -126,7 +126,7 @@ final class TableCells {
     return widthCm;
   }
 
-  static int species(long key) {
+  static int group(long key) {
     return (int) (key >> Integer.SIZE);
   }
 

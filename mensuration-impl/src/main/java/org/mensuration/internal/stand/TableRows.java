@@ -12,30 +12,27 @@ import org.mensuration.stand.DiameterClasses;
 import org.mensuration.stand.StandTable;
 import org.mensuration.stand.StandTable.DiameterClass;
 import org.mensuration.stand.StandTable.Row;
+import org.mensuration.stand.TableGroup;
 import org.mensuration.units.Measures;
 
 /** Makes the stand table: sums of cells are exact, each row is rounded once. */
 final class TableRows {
   private final TableCells cells;
-  private final SpeciesNames species;
+  private final GroupNames names;
   private final int points;
   private final double basalAreaUnit;
   private final boolean withVolume;
 
   TableRows(
-      TableCells cells,
-      SpeciesNames species,
-      int points,
-      double basalAreaUnit,
-      boolean withVolume) {
+      TableCells cells, GroupNames names, int points, double basalAreaUnit, boolean withVolume) {
     this.cells = cells;
-    this.species = species;
+    this.names = names;
     this.points = points;
     this.basalAreaUnit = basalAreaUnit;
     this.withVolume = withVolume;
   }
 
-  StandTable table(DiameterClasses classes) {
+  StandTable table(DiameterClasses classes, TableGroup group) {
     Map<String, Map<Integer, TableCells.Cell>> byName = new TreeMap<>();
     Map<Integer, TableCells.Cell> byClass = new TreeMap<>();
     TableCells.Cell total = new TableCells.Cell();
@@ -45,13 +42,13 @@ final class TableRows {
             (key, cell) -> {
               int diameterClass = TableCells.diameterClass(key);
               byName
-                  .computeIfAbsent(species.name(TableCells.species(key)), unused -> new TreeMap<>())
+                  .computeIfAbsent(names.name(TableCells.group(key)), unused -> new TreeMap<>())
                   .put(diameterClass, cell);
               byClass.computeIfAbsent(diameterClass, unused -> new TableCells.Cell()).add(cell);
               total.add(cell);
             });
     List<Row> cellRows = new ArrayList<>();
-    List<Row> speciesRows = new ArrayList<>();
+    List<Row> groupRows = new ArrayList<>();
     byName.forEach(
         (name, ofName) -> {
           TableCells.Cell sum = new TableCells.Cell();
@@ -60,14 +57,19 @@ final class TableRows {
                 cellRows.add(row(Optional.of(name), Optional.of(limits(diameterClass)), cell));
                 sum.add(cell);
               });
-          speciesRows.add(row(Optional.of(name), Optional.empty(), sum));
+          groupRows.add(row(Optional.of(name), Optional.empty(), sum));
         });
     List<Row> classRows = new ArrayList<>();
     byClass.forEach(
         (diameterClass, cell) ->
             classRows.add(row(Optional.empty(), Optional.of(limits(diameterClass)), cell)));
     return new StandTable(
-        classes, cellRows, speciesRows, classRows, row(Optional.empty(), Optional.empty(), total));
+        classes,
+        group,
+        cellRows,
+        groupRows,
+        classRows,
+        row(Optional.empty(), Optional.empty(), total));
   }
 
   private DiameterClass limits(int diameterClass) {

@@ -44,6 +44,9 @@ class KernelAgainstEquationTest {
           Map.entry("sampling/mean-interval", "holds a quantile of Student's t"),
           Map.entry("sampling/points-needed", "a search for the smallest whole number"),
           Map.entry("sampling/points-needed-finite", "a search for the smallest whole number"),
+          Map.entry("sampling/points-needed-neyman", "a search for the smallest whole number"),
+          Map.entry(
+              "sampling/points-needed-proportional", "a search for the smallest whole number"),
           Map.entry("stand/dominant-height", "a mean over the thickest trees, found by sorting"),
           Map.entry(
               "stand/dominant-height-counted", "a mean over the thickest trees, found by sorting"),

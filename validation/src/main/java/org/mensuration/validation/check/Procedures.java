@@ -28,6 +28,7 @@ final class Procedures {
     all.addAll(SurveyProcedures.ALL);
     all.addAll(SurveyCase.ALL);
     all.addAll(CruiseProcedures.ALL);
+    all.addAll(HeightProcedures.ALL);
     all.addAll(GridProcedures.ALL);
     return List.copyOf(all);
   }

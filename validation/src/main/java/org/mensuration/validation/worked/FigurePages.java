@@ -90,8 +90,8 @@ final class FigurePages {
               + units.diameter(Measures.in(limits.upper(), ForestUnits.CENTIMETRE)),
           row);
     }
-    for (StandTable.Row row : table.species()) {
-      String name = row.species().orElse("");
+    for (StandTable.Row row : table.groups()) {
+      String name = row.group().orElse("");
       row(grid, name.isEmpty() ? "no species" : name, row);
     }
     row(grid, "all", table.total());

@@ -5,13 +5,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Numbers of species in one tally; the empty name is number 0. Not thread-safe. */
-final class SpeciesNames {
+/**
+ * Numbers of the groups of a stand table in one tally; number 0 is that of a tree of which nothing
+ * is noted. Not thread-safe.
+ */
+final class GroupNames {
   private final Map<String, Integer> numbers = new HashMap<>();
   private final List<String> names = new ArrayList<>();
 
-  SpeciesNames() {
-    number("");
+  GroupNames(String unnoted) {
+    number(unnoted);
   }
 
   int number(String name) {
@@ -32,8 +35,8 @@ final class SpeciesNames {
     return names.get(number);
   }
 
-  /** Here the number of each species of another tally. */
-  int[] numbersOf(SpeciesNames other) {
+  /** Here the number of each group of another tally. */
+  int[] numbersOf(GroupNames other) {
     int[] here = new int[other.size()];
     for (int i = 0; i < here.length; i++) {
       here[i] = number(other.name(i));
