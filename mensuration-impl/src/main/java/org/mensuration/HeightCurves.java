@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
+import org.mensuration.gauge.CountPoint;
 import org.mensuration.height.HeightCurve;
 import org.mensuration.height.HeightCurveException;
 import org.mensuration.height.HeightCurveForm;
@@ -15,6 +16,7 @@ import org.mensuration.height.HeightSample;
 import org.mensuration.height.TreeHeight;
 import org.mensuration.internal.height.FittedCurve;
 import org.mensuration.internal.height.GivenCurve;
+import org.mensuration.internal.height.PointHeights;
 
 /**
  * Tree heights from diameters. Stateless and thread-safe.
@@ -90,5 +92,29 @@ public final class HeightCurves {
       double b1,
       Quantity<Length> diameter) {
     return GivenCurve.height(form, breastHeight, b0, b1, diameter);
+  }
+
+  /**
+   * The trees of sample points from which curves are fitted: the living ones with a diameter. A
+   * height that was read from a curve counts as missing.
+   *
+   * @param points the points
+   * @return one sample a tree, with its height where that was measured
+   */
+  public static List<HeightSample> samples(Iterable<CountPoint> points) {
+    return PointHeights.samples(points);
+  }
+
+  /**
+   * The points with missing heights read from the curve of each species and marked as predicted.
+   * Trees without diameter, and species without a curve, stay without height: figures that need it
+   * name the first such tree.
+   *
+   * @param points the points
+   * @param curves the curves
+   * @return new points
+   */
+  public static List<CountPoint> fill(Iterable<CountPoint> points, HeightCurveSet curves) {
+    return PointHeights.fill(points, curves);
   }
 }

@@ -22,6 +22,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.mensuration.formula.OutOfDomainException;
+import org.mensuration.gauge.CountPoint;
+import org.mensuration.gauge.CountedTree;
+import org.mensuration.gauge.SweepCorrection;
 import org.mensuration.height.HeightCurve;
 import org.mensuration.height.HeightCurveException;
 import org.mensuration.height.HeightCurveForm;
@@ -265,5 +268,39 @@ class HeightCurvesTest {
         .isNotEqualTo(HeightSample.withoutHeight("a", metres(0.2)))
         .isNotEqualTo(HeightSample.of("b", metres(0.2), metres(2)))
         .isNotEqualTo(HeightSample.of("a", metres(0.3), metres(2)));
+  }
+
+  @Test
+  void pointsAreFilledFromTheCurveOfEachSpecies() {
+    CountedTree bare = CountedTree.of(centimetres(25)).ofSpecies("beech");
+    CountPoint measured =
+        CountPoint.of(
+            "1",
+            bare.withHeight(metres(20)),
+            CountedTree.of(centimetres(35)).ofSpecies("beech").withHeight(metres(24)),
+            CountedTree.of(centimetres(45)).ofSpecies("beech").withHeight(metres(27)),
+            CountedTree.of(centimetres(50)).ofSpecies("beech").withHeight(metres(9)).dead(),
+            CountedTree.of(centimetres(30)).ofSpecies("beech").withPredictedHeight(metres(99)));
+    CountPoint missing =
+        CountPoint.of(
+                "2",
+                CountedTree.of(centimetres(30)).ofSpecies("beech"),
+                CountedTree.of(centimetres(30)).ofSpecies("rowan"),
+                CountedTree.unmeasured())
+            .correctedBy(SweepCorrection.HALF_SWEEP);
+    List<CountPoint> points = List.of(measured, missing);
+    HeightCurveSet curves =
+        HeightCurves.fitBySpecies(
+            HeightCurveForm.NASLUND, metres(1.3), HeightCurves.samples(points));
+    HeightCurve beech = curves.curves().get("beech");
+    assertThat(beech.trees()).isEqualTo(3); // neither the dead one nor a predicted height
+    List<CountPoint> filled = HeightCurves.fill(points, curves);
+    assertThat(filled.get(0)).isEqualTo(measured);
+    assertThat(filled.get(1).sweep()).isEqualTo(SweepCorrection.HALF_SWEEP);
+    assertThat(filled.get(1).trees().get(0))
+        .isEqualTo(
+            missing.trees().get(0).withPredictedHeight(beech.height(centimetres(30)).value()));
+    assertThat(filled.get(1).trees().subList(1, 3)).isEqualTo(missing.trees().subList(1, 3));
+    assertThat(curves.refusals().get("rowan")).contains("0 measured heights");
   }
 }

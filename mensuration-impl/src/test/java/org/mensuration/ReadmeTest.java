@@ -47,6 +47,7 @@ class ReadmeTest {
             Map.entry("first-volume", 5),
             Map.entry("stand", 10),
             Map.entry("stand-in-total", 10),
+            Map.entry("edges-and-heights", 10),
             Map.entry("three-rules", 9),
             Map.entry("sections", 9),
             Map.entry("stem", 10));

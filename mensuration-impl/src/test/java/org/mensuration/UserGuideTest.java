@@ -3,9 +3,11 @@ package org.mensuration;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.mensuration.stand.DiameterClasses.ofWidth;
+import static org.mensuration.height.HeightCurveForm.NASLUND;
 import static org.mensuration.units.ForestUnits.CENTIMETRE;
 import static org.mensuration.units.ForestUnits.CUBIC_FOOT;
 import static org.mensuration.units.ForestUnits.CUBIC_METRE;
+import static org.mensuration.units.ForestUnits.CUBIC_METRE_PER_HECTARE;
 import static org.mensuration.units.ForestUnits.METRE;
 import static org.mensuration.units.ForestUnits.PER_HECTARE;
 import static org.mensuration.units.ForestUnits.SQUARE_METRE_PER_HECTARE;
@@ -26,9 +28,11 @@ import javax.measure.quantity.Volume;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.mensuration.formula.Explanation;
+import org.mensuration.edge.EdgeRule;
 import org.mensuration.gauge.AngleGauge;
 import org.mensuration.gauge.CountPoint;
 import org.mensuration.gauge.CountedTree;
+import org.mensuration.height.HeightCurveSet;
 import org.mensuration.log.Log;
 import org.mensuration.log.LogTotal;
 import org.mensuration.log.LogWarning;
@@ -177,6 +181,40 @@ class UserGuideTest {
     assertThat(half / middle * 14 / 3)
         .isCloseTo(4.302653 * Math.sqrt((148 - 196.0 / 3) / 2) / Math.sqrt(3), within(1e-5));
     assertThat(printBesideIt).anyMatch(line -> line.startsWith("all: points on a systematic grid"));
+  }
+
+  @Test
+  void edgesAndHeights() {
+    AngleGauge gauge = AngleGauges.ofFactor(squareMetresPerHectare(4));
+    CountPoint inner =
+        CountPoint.of(
+            "5",
+            CountedTree.of(centimetres(20)).withHeight(metres(17)),
+            CountedTree.of(centimetres(30)).withHeight(metres(22)),
+            CountedTree.of(centimetres(40)).withHeight(metres(25)));
+    // begin edges-and-heights
+    TallyPlan plan = TallyPlan.of(gauge).with(EdgeRule.WALKTHROUGH); // refused without weights
+    CountedTree edge = CountedTree.of(centimetres(35)).withEdgeWeight(2); // far side is outside
+    List<CountPoint> points = List.of(CountPoint.of("4", edge), inner, CountPoint.of("6"));
+    HeightCurveSet curves =
+        HeightCurves.fitBySpecies(NASLUND, metres(1.3), HeightCurves.samples(points));
+    Quantity<Length> residual = curves.curves().get("").residualError(); // or why there is none
+    List<CountPoint> heights = HeightCurves.fill(points, curves); // predicted ones are marked
+    List<CountPoint> volumes = TreeVolumes.fill(heights, TreeVolumes.formFactor(0.45));
+    StandEstimate stand = Stands.estimate(plan, volumes);
+    Quantity<Length> lorey = stand.loreyHeight().get();
+    // end edges-and-heights
+    assertThat(in(residual, METRE)).isBetween(0.0, 0.5);
+    double predicted =
+        in(curves.curves().get("").height(centimetres(35)).value(), METRE); // counts twice
+    assertThat(predicted).isBetween(22.0, 25.0);
+    assertThat(in(lorey, METRE)).isCloseTo((2 * predicted + 17 + 22 + 25) / 5, within(1e-12));
+    // By hand: 4 m²/ha a count, five counts at three points, and basal area times height times 0.45.
+    assertThat(in(stand.volume().value(), CUBIC_METRE_PER_HECTARE))
+        .isCloseTo(4 * 5 / 3.0 * in(lorey, METRE) * 0.45, within(1e-11));
+    assertThat(stand.remarks())
+        .contains("heights from a height curve: 1")
+        .anyMatch(line -> line.startsWith("edge weights recorded by walkthrough"));
   }
 
   @Test

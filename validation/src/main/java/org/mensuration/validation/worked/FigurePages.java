@@ -13,11 +13,13 @@ import org.mensuration.units.Measures;
 final class FigurePages {
   private final Findings found;
   private final PrintUnits units;
+  private final Arithmetic arithmetic;
   private final List<String> lines = new ArrayList<>();
 
-  FigurePages(Findings found, PrintUnits units) {
+  FigurePages(Findings found, PrintUnits units, Arithmetic arithmetic) {
     this.found = found;
     this.units = units;
+    this.arithmetic = arithmetic;
   }
 
   /** The choices of a stratum in one line. */
@@ -79,30 +81,55 @@ final class FigurePages {
   private void table(String stratum, StandTable table) {
     lines.add("");
     lines.add("Stand table of " + stratum + ", lower limits belong to their class");
-    Grid grid = new Grid(1);
-    grid.row("class " + units.diameterUnit(), "weighted", units.stemsUnit(), units.basalAreaUnit());
-    for (StandTable.Row row : table.diameterClasses()) {
-      StandTable.DiameterClass limits = row.diameterClass().orElseThrow();
-      row(
-          grid,
+    Grid grid = new Grid(2);
+    grid.row(
+        "class " + units.diameterUnit(),
+        "species",
+        "weighted",
+        units.stemsUnit(),
+        units.basalAreaUnit(),
+        units.densityUnit(),
+        "");
+    for (StandTable.Row all : table.diameterClasses()) {
+      StandTable.DiameterClass limits = all.diameterClass().orElseThrow();
+      String name =
           units.diameter(Measures.in(limits.lower(), ForestUnits.CENTIMETRE))
               + " to "
-              + units.diameter(Measures.in(limits.upper(), ForestUnits.CENTIMETRE)),
-          row);
+              + units.diameter(Measures.in(limits.upper(), ForestUnits.CENTIMETRE));
+      for (StandTable.Row cell : table.cells()) {
+        if (cell.diameterClass().equals(all.diameterClass())) {
+          row(grid, name, cell);
+        }
+      }
+      row(grid, name, all);
     }
     for (StandTable.Row row : table.groups()) {
-      String name = row.group().orElse("");
-      row(grid, name.isEmpty() ? "no species" : name, row);
+      row(grid, "all", row);
     }
     row(grid, "all", table.total());
     lines.addAll(grid.lines(true));
+    Estimate ratio = found.ratios().mean();
+    if (ratio != null) {
+      lines.add(
+          "  "
+              + units.densityUnit()
+              + ": basal area × the ratio "
+              + units.ratio(ratio.mean())
+              + " "
+              + units.ratioUnit()
+              + " of measured trees, the same for each tree");
+    }
   }
 
   private void row(Grid grid, String name, StandTable.Row row) {
+    double basalArea = Measures.in(row.basalArea(), ForestUnits.SQUARE_METRE_PER_HECTARE);
     grid.row(
         name,
+        row.group().map(species -> species.isEmpty() ? "not noted" : species).orElse("all"),
         PrintUnits.fixed(row.count(), 1),
         units.stems(Measures.in(row.stems(), ForestUnits.PER_HECTARE)),
-        units.basalArea(Measures.in(row.basalArea(), ForestUnits.SQUARE_METRE_PER_HECTARE)));
+        units.basalArea(basalArea),
+        PrintUnits.orDash(found.ratios().volume(arithmetic, basalArea), units::density),
+        "");
   }
 }

@@ -61,6 +61,13 @@ record Ratios(List<MeasuredTree> trees, @Nullable Estimate mean, String whyNone,
     return new Ratios(List.copyOf(trees), mean, whyNone, String.join(" and ", barks));
   }
 
+  /** Volume per hectare of a basal area per hectare by the mean ratio; empty if there is none. */
+  OptionalDouble volume(Arithmetic arithmetic, double basalArea) {
+    return mean == null
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(arithmetic.volume(basalArea, mean.mean()));
+  }
+
   private static MeasuredTree tree(
       Arithmetic arithmetic, String name, List<StemVolume> stems, OptionalDouble dbh) {
     double volume = 0;

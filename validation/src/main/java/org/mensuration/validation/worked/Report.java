@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
+import org.mensuration.Catalogues;
 import org.mensuration.height.HeightCurve;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.Measures;
@@ -19,6 +20,7 @@ final class Report {
   private final Findings found;
   private final Options options;
   private final PrintUnits units;
+  private final Arithmetic arithmetic = new Arithmetic(Catalogues.standard());
   private final List<String> lines = new ArrayList<>();
 
   private Report(Findings found, Options options) {
@@ -33,7 +35,7 @@ final class Report {
     report.cautions();
     report.measured();
     report.stand();
-    report.lines.addAll(new FigurePages(found, report.units).lines());
+    report.lines.addAll(new FigurePages(found, report.units, report.arithmetic).lines());
     report.points();
     report.lines.addAll(new StemPages(found, report.units).lines());
     return report.lines;
@@ -118,7 +120,7 @@ final class Report {
     grid.row("", "sampling/mean-interval, sampling/points-needed, sampling/combined-error");
     if (found.stand() != null) {
       grid.row("", "sampling/stratified-mean, sampling/stratified-standard-error,");
-      grid.row("", "sampling/allocation-neyman for the points needed in the stand");
+      grid.row("", "sampling/points-needed-neyman for the points needed in the stand");
     }
     for (HeightCurve curve : found.heights().curves()) {
       grid.row(
@@ -128,8 +130,21 @@ final class Report {
               + curve.formula().id()
               + ", "
               + curve.trees()
-              + " heights, residual error "
-              + units.finely(Measures.in(curve.residualError(), ForestUnits.METRE)));
+              + " heights of trees of "
+              + units.diameter(Measures.in(curve.smallestDiameter(), ForestUnits.CENTIMETRE))
+              + " to "
+              + units.diameter(Measures.in(curve.largestDiameter(), ForestUnits.CENTIMETRE))
+              + " "
+              + units.diameterUnit()
+              + ",");
+      grid.row(
+          "",
+          "residual error "
+              + units.finely(Measures.in(curve.residualError(), ForestUnits.METRE))
+              + "; in cm and m b0 "
+              + PrintUnits.fixed(curve.coefficients().get(0), 4)
+              + ", b1 "
+              + PrintUnits.fixed(curve.coefficients().get(1), 4));
     }
     lines.addAll(grid.lines(false));
     if (!found.unused().isEmpty()) {
@@ -275,10 +290,18 @@ final class Report {
   private void points() {
     head("Points");
     Grid grid = new Grid(2);
-    grid.row("point", "stratum", "trees", "weighted", units.basalAreaUnit(), units.stemsUnit(), "");
+    grid.row(
+        "point",
+        "stratum",
+        "trees",
+        "weighted",
+        units.basalAreaUnit(),
+        units.stemsUnit(),
+        units.densityUnit(),
+        "");
     for (PointSum point : found.points()) {
       if (!point.taken()) {
-        grid.row(point.name(), point.stratum().name(), "-", "-", "-", "-", "not taken");
+        grid.row(point.name(), point.stratum().name(), "-", "-", "-", "-", "-", "not taken");
         continue;
       }
       String remark = point.trees() == 0 ? "empty, counts as zero" : point.edge() ? "edge" : "";
@@ -289,6 +312,8 @@ final class Report {
           PrintUnits.fixed(point.count(), 1),
           units.basalArea(point.basalArea()),
           PrintUnits.orDash(point.stems(), units::stems),
+          PrintUnits.orDash(
+              found.ratios().volume(arithmetic, point.basalArea()), units::density),
           remark);
     }
     lines.addAll(grid.lines(true));

@@ -96,7 +96,8 @@ class ChoicesTest {
     heights("25", "21.5", "16.5");
     var outcome = choices("height_curve", "naslund").run();
     assertThat(outcome.status()).isZero();
-    assertThat(outcome.flat()).contains("trees: height-curve/naslund, 4 heights, residual error");
+    assertThat(outcome.flat()).contains(
+            "trees: height-curve/naslund, 4 heights of trees of 20.0 to 40.0 cm, residual error");
     // Four measured heights and one from the curve; the plain mean is Lorey's height of a sweep.
     assertThat(outcome.words()).anyMatch(l -> l.matches("all 20\\.9 20\\.0 1 \\d+ .*"));
   }
@@ -124,8 +125,9 @@ class ChoicesTest {
     var words = choices("class_width_cm", "10").run().words();
     assertThat(words)
         .contains("Stand table of all, lower limits belong to their class")
-        .contains("20.0 to 30.0 1.0 42 1.3")
-        .contains("no species 3.0 72 4.0")
-        .contains("all 3.0 72 4.0");
+        .contains("20.0 to 30.0 not noted 1.0 42 1.3 11")
+        .contains("20.0 to 30.0 all 1.0 42 1.3 11")
+        .contains("all not noted 3.0 72 4.0 33")
+        .contains("all all 3.0 72 4.0 33");
   }
 }

@@ -53,7 +53,7 @@ class RulesTest {
         .contains("all basal area m²/ha 4.0 2.3 57.7 -5.9 13.9 2")
         .anyMatch(l -> l.startsWith("stems 1/ha 72 "))
         .anyMatch(l -> l.startsWith("volume m³/ha 33 - "))
-        .contains("P2 all 0 0.0 0.0 0 empty, counts as zero");
+        .contains("P2 all 0 0.0 0.0 0 0 empty, counts as zero");
   }
 
   @Test
@@ -269,7 +269,7 @@ class RulesTest {
     notes.swap("points.csv", "P3,all,taken,1,20", "P3,all,taken,1,6.9");
 
     assertThat(notes.run().words())
-        .contains("P3 all 1 0.0 0.0 0")
+        .contains("P3 all 1 0.0 0.0 0 0")
         .contains("- Trees below the smallest diameter, left out of the count: point P3 tree 1");
   }
 
