@@ -292,7 +292,7 @@ class HeightCurvesTest {
     HeightCurveSet curves =
         HeightCurves.fitBySpecies(
             HeightCurveForm.NASLUND, metres(1.3), HeightCurves.samples(points));
-    HeightCurve beech = curves.curves().get("beech");
+    HeightCurve beech = curves.curve("beech");
     assertThat(beech.trees()).isEqualTo(3); // neither the dead one nor a predicted height
     List<CountPoint> filled = HeightCurves.fill(points, curves);
     assertThat(filled.get(0)).isEqualTo(measured);
@@ -301,6 +301,10 @@ class HeightCurvesTest {
         .isEqualTo(
             missing.trees().get(0).withPredictedHeight(beech.height(centimetres(30)).value()));
     assertThat(filled.get(1).trees().subList(1, 3)).isEqualTo(missing.trees().subList(1, 3));
-    assertThat(curves.refusals().get("rowan")).contains("0 measured heights");
+    assertThatThrownBy(() -> curves.curve("rowan"))
+        .isInstanceOf(HeightCurveException.class)
+        .hasMessageStartingWith("species \"rowan\" has no height curve: height-curve/naslund: 0");
+    assertThatThrownBy(() -> curves.curve("fir"))
+        .hasMessage("species \"fir\" has no height curve: none of its heights was measured");
   }
 }

@@ -40,7 +40,8 @@ class SampleSizesTest {
         .containsExactly(23L, 13L, 31L, 27L); // every number tried by another library
     assertThat(neyman.weight()).isEqualTo(StratumWeight.AREA);
     assertThat(neyman.shares().get(0).exact()).isCloseTo(91 * 12 / 48.5, within(1e-12));
-    Allocation proportional = SampleSizes.pointsInProportion(StratumWeight.VOLUME, HAND_OUT, 10, 95);
+    Allocation proportional =
+        SampleSizes.pointsInProportion(StratumWeight.VOLUME, HAND_OUT, 10, 95);
     assertThat(proportional.shares())
         .extracting(Allocation.Share::points)
         .containsExactly(32L, 11L, 22L, 43L);
@@ -62,8 +63,7 @@ class SampleSizesTest {
               ? SampleSizes.pointsByNeyman(StratumWeight.AREA, strata, error, 95)
               : SampleSizes.pointsInProportion(StratumWeight.AREA, strata, error, 95);
       assertThat(halfWidth(strata, found)).isLessThanOrEqualTo(error * (1 + 1e-12));
-      long nominal =
-          Math.round(found.shares().get(0).exact() + found.shares().get(1).exact());
+      long nominal = Math.round(found.shares().get(0).exact() + found.shares().get(1).exact());
       for (long fewer = 1; fewer < nominal; fewer++) {
         Allocation one =
             byVariation
@@ -99,14 +99,12 @@ class SampleSizesTest {
   @Test
   void whatCannotBePlannedIsRefused() {
     for (double bad : new double[] {0, -1, Double.NaN}) {
-      assertThatThrownBy(
-              () -> SampleSizes.pointsByNeyman(StratumWeight.AREA, HAND_OUT, bad, 95))
+      assertThatThrownBy(() -> SampleSizes.pointsByNeyman(StratumWeight.AREA, HAND_OUT, bad, 95))
           .isInstanceOf(OutOfDomainException.class)
           .hasMessageContaining("sampling/points-needed-neyman")
           .hasMessageContaining("E = ");
     }
-    assertThatThrownBy(
-            () -> SampleSizes.pointsInProportion(StratumWeight.AREA, HAND_OUT, 10, 100))
+    assertThatThrownBy(() -> SampleSizes.pointsInProportion(StratumWeight.AREA, HAND_OUT, 10, 100))
         .isInstanceOf(OutOfDomainException.class);
     assertThatThrownBy(() -> SampleSizes.pointsByNeyman(StratumWeight.AREA, HAND_OUT, 1e-30, 95))
         .isInstanceOf(OutOfDomainException.class)
@@ -114,8 +112,7 @@ class SampleSizesTest {
     // A speck of a stratum that varies wildly: in proportion it would need points beyond reason.
     List<StratumPlan> speck =
         List.of(new StratumPlan("a", 1e9, 1e-3), new StratumPlan("b", 1, 1e9));
-    assertThatThrownBy(
-            () -> SampleSizes.pointsInProportion(StratumWeight.AREA, speck, 0.5, 95))
+    assertThatThrownBy(() -> SampleSizes.pointsInProportion(StratumWeight.AREA, speck, 0.5, 95))
         .isInstanceOf(OutOfDomainException.class)
         .hasMessageContaining("N = Infinity");
   }

@@ -2,8 +2,8 @@ package org.mensuration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.mensuration.stand.DiameterClasses.ofWidth;
 import static org.mensuration.height.HeightCurveForm.NASLUND;
+import static org.mensuration.stand.DiameterClasses.ofWidth;
 import static org.mensuration.units.ForestUnits.CENTIMETRE;
 import static org.mensuration.units.ForestUnits.CUBIC_FOOT;
 import static org.mensuration.units.ForestUnits.CUBIC_METRE;
@@ -27,8 +27,8 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.mensuration.formula.Explanation;
 import org.mensuration.edge.EdgeRule;
+import org.mensuration.formula.Explanation;
 import org.mensuration.gauge.AngleGauge;
 import org.mensuration.gauge.CountPoint;
 import org.mensuration.gauge.CountedTree;
@@ -198,7 +198,7 @@ class UserGuideTest {
     List<CountPoint> points = List.of(CountPoint.of("4", edge), inner, CountPoint.of("6"));
     HeightCurveSet curves =
         HeightCurves.fitBySpecies(NASLUND, metres(1.3), HeightCurves.samples(points));
-    Quantity<Length> residual = curves.curves().get("").residualError(); // or why there is none
+    Quantity<Length> residual = curves.curve("").residualError(); // or why there is none
     List<CountPoint> heights = HeightCurves.fill(points, curves); // predicted ones are marked
     List<CountPoint> volumes = TreeVolumes.fill(heights, TreeVolumes.formFactor(0.45));
     StandEstimate stand = Stands.estimate(plan, volumes);
@@ -206,10 +206,11 @@ class UserGuideTest {
     // end edges-and-heights
     assertThat(in(residual, METRE)).isBetween(0.0, 0.5);
     double predicted =
-        in(curves.curves().get("").height(centimetres(35)).value(), METRE); // counts twice
+        in(curves.curve("").height(centimetres(35)).value(), METRE); // counts twice
     assertThat(predicted).isBetween(22.0, 25.0);
     assertThat(in(lorey, METRE)).isCloseTo((2 * predicted + 17 + 22 + 25) / 5, within(1e-12));
-    // By hand: 4 m²/ha a count, five counts at three points, and basal area times height times 0.45.
+    // By hand: 4 m²/ha a count, five counts at three points, and basal area times height times
+    // 0.45.
     assertThat(in(stand.volume().value(), CUBIC_METRE_PER_HECTARE))
         .isCloseTo(4 * 5 / 3.0 * in(lorey, METRE) * 0.45, within(1e-11));
     assertThat(stand.remarks())

@@ -26,6 +26,28 @@ public record HeightCurveSet(Map<String, HeightCurve> curves, Map<String, String
   }
 
   /**
+   * The curve of a species.
+   *
+   * @param species name of the species
+   * @return its curve
+   * @throws HeightCurveException if it has none; the message says why
+   */
+  public HeightCurve curve(String species) {
+    HeightCurve curve = curves.get(species);
+    if (curve == null) {
+      throw new HeightCurveException(without(species));
+    }
+    return curve;
+  }
+
+  private String without(String species) {
+    return "species \""
+        + species
+        + "\" has no height curve: "
+        + refusals.getOrDefault(species, "none of its heights was measured");
+  }
+
+  /**
    * The height of a tree: the measured one if there is one, else what the curve of its species
    * gives.
    *
@@ -38,16 +60,10 @@ public record HeightCurveSet(Map<String, HeightCurve> curves, Map<String, String
     if (tree.height().isPresent()) {
       return TreeHeight.measured(tree.height().get());
     }
-    HeightCurve curve = curves.get(tree.species());
-    if (curve == null) {
-      String reason = refusals.get(tree.species());
-      throw new HeightCurveException(
-          "a height is missing and species \""
-              + tree.species()
-              + "\" has no height curve: "
-              + (reason == null ? "none of its heights was measured" : reason));
+    if (!curves.containsKey(tree.species())) {
+      throw new HeightCurveException("a height is missing and " + without(tree.species()));
     }
-    return curve.height(tree.diameter());
+    return curve(tree.species()).height(tree.diameter());
   }
 
   /**

@@ -40,8 +40,7 @@ public final class Allocations {
       List<StratumPlan> strata,
       double errorPercent,
       double confidencePercent) {
-    requireEnough(
-        SampleSizeFormulas.POINTS_NEEDED_NEYMAN, strata, errorPercent, confidencePercent);
+    requireEnough(SampleSizeFormulas.POINTS_NEEDED_NEYMAN, strata, errorPercent, confidencePercent);
     return allocation(
         weight,
         strata,
@@ -179,8 +178,7 @@ public final class Allocations {
    * @return points, rounded up
    */
   public static long byArea(Quantity<Area> area) {
-    return (long)
-        ClassRounding.up(SampleSizeFormulas.POINTS_BY_AREA.value(ACRES.read(area)), 1, 1);
+    return (long) ClassRounding.up(SampleSizeFormulas.POINTS_BY_AREA.value(ACRES.read(area)), 1, 1);
   }
 
   /**

@@ -27,10 +27,7 @@ final class HeightProcedures {
       List.of(
           procedure("cruise-height-curve-trees", "trees", "1", (curve, x) -> curve.trees()),
           procedure(
-              "cruise-height-curve-first",
-              "first",
-              "1",
-              (curve, x) -> curve.coefficients().get(0)),
+              "cruise-height-curve-first", "first", "1", (curve, x) -> curve.coefficients().get(0)),
           procedure(
               "cruise-height-curve-second",
               "second",
@@ -45,8 +42,7 @@ final class HeightProcedures {
               "cruise-height-curve-height",
               "height",
               "m",
-              (curve, x) ->
-                  in(curve.height(centimetres(x[AT_DIAMETER][0])).value(), METRE)));
+              (curve, x) -> in(curve.height(centimetres(x[AT_DIAMETER][0])).value(), METRE)));
 
   private HeightProcedures() {}
 

@@ -312,8 +312,7 @@ final class Report {
           PrintUnits.fixed(point.count(), 1),
           units.basalArea(point.basalArea()),
           PrintUnits.orDash(point.stems(), units::stems),
-          PrintUnits.orDash(
-              found.ratios().volume(arithmetic, point.basalArea()), units::density),
+          PrintUnits.orDash(found.ratios().volume(arithmetic, point.basalArea()), units::density),
           remark);
     }
     lines.addAll(grid.lines(true));

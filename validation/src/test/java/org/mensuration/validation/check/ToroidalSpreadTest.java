@@ -87,7 +87,8 @@ class ToroidalSpreadTest {
   }
 
   /** The variance of the points lies within three of its standard errors, from fourth moments. */
-  private static void holds(double standardError, double exactDeviation, double largestError, double[] values) {
+  private static void holds(
+      double standardError, double exactDeviation, double largestError, double[] values) {
     double variance = standardError * standardError * POINTS;
     double mean = 0;
     for (double value : values) {

@@ -96,7 +96,8 @@ class ChoicesTest {
     heights("25", "21.5", "16.5");
     var outcome = choices("height_curve", "naslund").run();
     assertThat(outcome.status()).isZero();
-    assertThat(outcome.flat()).contains(
+    assertThat(outcome.flat())
+        .contains(
             "trees: height-curve/naslund, 4 heights of trees of 20.0 to 40.0 cm, residual error");
     // Four measured heights and one from the curve; the plain mean is Lorey's height of a sweep.
     assertThat(outcome.words()).anyMatch(l -> l.matches("all 20\\.9 20\\.0 1 \\d+ .*"));
