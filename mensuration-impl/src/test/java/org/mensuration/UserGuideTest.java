@@ -205,8 +205,7 @@ class UserGuideTest {
     Quantity<Length> lorey = stand.loreyHeight().get();
     // end edges-and-heights
     assertThat(in(residual, METRE)).isBetween(0.0, 0.5);
-    double predicted =
-        in(curves.curve("").height(centimetres(35)).value(), METRE); // counts twice
+    double predicted = in(curves.curve("").height(centimetres(35)).value(), METRE); // counts twice
     assertThat(predicted).isBetween(22.0, 25.0);
     assertThat(in(lorey, METRE)).isCloseTo((2 * predicted + 17 + 22 + 25) / 5, within(1e-12));
     // By hand: 4 m²/ha a count, five counts at three points, and basal area times height times

@@ -41,9 +41,10 @@ class PairSumTest {
     }
     assertThat(sum.value()).isEqualTo(exact.doubleValue() + 0.0);
     ExactSum total = ExactSum.ofNumbers();
-    total.add(0.1);
+    double further = 0.1;
+    total.add(further);
     sum.addTo(total);
-    assertThat(total.exact()).isEqualByComparingTo(exact.add(new BigDecimal(0.1)));
+    assertThat(total.exact()).isEqualByComparingTo(exact.add(new BigDecimal(further)));
     sum.clear();
     assertThat(sum.value()).isZero();
     sum.add(0.25);
