@@ -23,6 +23,14 @@ final class HeightProcedures {
   private static final int FORM = 6;
   private static final int AT_DIAMETER = 7;
 
+  /** The forms by their numbers in tables, from 1. */
+  private static final List<HeightCurveForm> FORMS =
+      List.of(
+          HeightCurveForm.NASLUND,
+          HeightCurveForm.PETTERSON,
+          HeightCurveForm.CURTIS,
+          HeightCurveForm.POWER);
+
   static final List<Procedure> ALL =
       List.of(
           procedure("cruise-height-curve-trees", "trees", "1", (curve, x) -> curve.trees()),
@@ -55,7 +63,7 @@ final class HeightProcedures {
         .list("height", "m", "heights of the trees; 0 if not measured")
         .number("breast_height", "m", "breast height")
         .number("wanted_species", "1", "the species")
-        .number("form", "1", "form of the curve, from 1 in the order of their list")
+        .number("form", "1", "form of the curve, from 1")
         .number("at_diameter", "cm", "diameter at which the curve is read")
         .gives(name, unit, (catalogue, x) -> value.applyAsDouble(curve(x), x));
   }
@@ -67,7 +75,7 @@ final class HeightProcedures {
         trees.add(HeightSample.of("", centimetres(x[DIAMETER][i]), metres(x[HEIGHT][i])));
       }
     }
-    HeightCurveForm form = HeightCurveForm.values()[(int) x[FORM][0] - 1];
+    HeightCurveForm form = FORMS.get((int) x[FORM][0] - 1);
     return HeightCurves.fit(form, metres(x[BREAST_HEIGHT][0]), "", trees);
   }
 }
