@@ -276,7 +276,8 @@ class BoardRulesTest {
           .as(rule.formula().id())
           .isInstanceOf(OutOfDomainException.class)
           .hasMessageContaining(rule.formula().id())
-          .hasMessageContaining("small end = 35.56 cm, allowed at most that of the large end");
+          .hasMessageContaining(
+              "small end = 14 in, allowed at most that of the large end, 12.00 in");
     }
     assertThatThrownBy(() -> LogRules.vermontSections().scale(upsideDown))
         .isInstanceOf(OutOfDomainException.class);

@@ -87,6 +87,23 @@ class RuleComparisonTest {
         .contains("Cylinder of the small end: ");
   }
 
+  @Test
+  void anOddLogIsComputedAndSaidSoInItsLines() {
+    Log odd =
+        Log.of(inches(16), inches(12), feet(16)).withMiddle(inches(16.4)).withBark(BarkBasis.UNDER);
+    RuleComparison comparison = LogRules.compare(odd);
+    assertThat(comparison.toString())
+        .contains(
+            "\nNewton volume: 0.6078274181",
+            " m³; the middle of 41.66 cm is larger than the large end of 40.64 cm;")
+        .contains("\nDoyle: 64.0 bf\n");
+    String far = why(LogRules.compare(odd.withMiddle(inches(19))), "board/doyle");
+    assertThat(far)
+        .startsWith(
+            "board/doyle: diameter of the middle = 19 in, allowed at most 17.60 in, a tenth or 1 cm"
+                + " above the large end of 16.00 in");
+  }
+
   private static String why(RuleComparison comparison, String id) {
     return comparison.notApplicable().stream()
         .filter(line -> line.id().equals(id))

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.mensuration.log.Log;
 import org.mensuration.quantity.BarkBasis;
 import org.mensuration.quantity.LogScale;
 import org.mensuration.scaling.AmountRounding;
@@ -239,6 +240,24 @@ class ScalingRecordsTest {
         .hasMessageContaining("crook: deflection");
     assertThatThrownBy(() -> new Defect.Crook(inches(1), feet(-1)))
         .hasMessageContaining("crook: length");
+  }
+
+  @Test
+  void theRecordOfAScaleShowsEveryDeduction() {
+    Log log = Log.of(inches(12.2), feet(16.5)).withBark(BarkBasis.UNDER);
+    assertThat(
+            Scaling.scaler(Scaling.landowner(), LogRules.scribnerDecimalC())
+                .scale(log, new Defect.LengthCut(feet(4)), new Defect.Percent(10)))
+        .hasToString(
+            """
+            Landowner
+              length less trim: 16.5 ft → 16.16666667 ft
+              length to its class: 16.16666667 ft → 16.0 ft
+              small end to its class: 12.2 in → 12.0 in
+              segment 1: rounded by the rule: 78.4 bf → 80.0 bf
+              segment 1: gross 80.0 bf, length cut 20.0 bf, per cent 8.0 bf, net 52.0 bf
+              gross 80.0 bf Scribner Decimal C (under bark)
+              net 52.0 bf Scribner Decimal C (under bark)""");
   }
 
   @Test

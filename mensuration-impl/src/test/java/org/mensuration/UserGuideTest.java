@@ -148,7 +148,7 @@ class UserGuideTest {
     assertThat(scaled.gross()).isEqualTo(scribner);
     assertThat(net).isEqualTo(60);
     assertThat(scaled.toString())
-        .contains("length to its class: 16.166666666666668 ft → 16.0 ft")
+        .contains("length to its class: 16.16666667 ft → 16.0 ft")
         .contains("small end to its class: 12.2 in → 12.0 in")
         .contains("segment 1: rounded by the rule: 78.4 bf → 80.0 bf");
   }

@@ -1,6 +1,7 @@
 package org.mensuration.log;
 
 import java.util.Objects;
+import org.mensuration.quantity.Physical;
 
 /**
  * One step of a convention: a reading or an amount and what it was turned into. Immutable and
@@ -27,6 +28,14 @@ public record RoundingStep(String what, double before, double after, String unit
 
   @Override
   public String toString() {
-    return what + " " + before + " " + unit + " counts as " + after + " " + unit;
+    return what
+        + " "
+        + Physical.shown(before)
+        + " "
+        + unit
+        + " counts as "
+        + Physical.shown(after)
+        + " "
+        + unit;
   }
 }

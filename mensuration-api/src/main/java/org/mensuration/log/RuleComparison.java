@@ -3,7 +3,10 @@ package org.mensuration.log;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import javax.measure.Quantity;
+import javax.measure.quantity.Volume;
 import org.mensuration.quantity.LogScale;
+import org.mensuration.quantity.Physical;
 
 /**
  * A log by many rules: what each gives, or why it does not apply. The figures do not add: each is
@@ -64,7 +67,15 @@ public record RuleComparison(Log log, List<Line> lines) {
 
     @Override
     public String toString() {
-      return title + ": " + measured.volume();
+      String odd =
+          measured.warnings().stream().map(warning -> "; " + warning).collect(Collectors.joining());
+      Quantity<Volume> volume = measured.volume();
+      return title
+          + ": "
+          + Physical.shown(volume.getValue().doubleValue())
+          + " "
+          + volume.getUnit()
+          + odd;
     }
   }
 
@@ -91,7 +102,7 @@ public record RuleComparison(Log log, List<Line> lines) {
 
     @Override
     public String toString() {
-      return title + ": " + scale.amount() + " " + scale.unit();
+      return title + ": " + Physical.shown(scale.amount()) + " " + scale.unit();
     }
   }
 

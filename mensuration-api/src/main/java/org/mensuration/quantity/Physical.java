@@ -1,13 +1,17 @@
 package org.mensuration.quantity;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Optional;
 import javax.measure.Quantity;
 
 /**
- * Compares quantities by what they measure, not by the unit they are written in: 1 m is 100 cm.
- * Stateless and thread-safe.
+ * Compares quantities by what they measure, not by the unit they are written in, 1 m is 100 cm, and
+ * shows numbers in reports. Stateless and thread-safe.
  */
 public final class Physical {
+  private static final MathContext SHOWN = new MathContext(10);
+
   private Physical() {}
 
   /**
@@ -56,6 +60,19 @@ public final class Physical {
    */
   public static <Q extends Quantity<Q>> int hash(Optional<Quantity<Q>> quantity) {
     return quantity.isPresent() ? hash(quantity.get()) : 0;
+  }
+
+  /**
+   * A number as a report shows it: ten digits, which leaves out what converting units left in the
+   * last ones. Independent of the locale.
+   *
+   * @param value the number
+   * @return its digits, such as {@code 16.16666667} or {@code 64.0}
+   */
+  public static String shown(double value) {
+    return Math.abs(value) <= Double.MAX_VALUE
+        ? Double.toString(new BigDecimal(value).round(SHOWN).doubleValue())
+        : Double.toString(value);
   }
 
   private static <Q extends Quantity<Q>> double system(Quantity<Q> quantity) {

@@ -52,7 +52,7 @@ public record ScaledLog(
   }
 
   /**
-   * Steps, gross and net in words, a line each.
+   * Steps, segments with their deductions, gross and net in words, a line each.
    *
    * @return text for a report
    */
@@ -62,6 +62,7 @@ public record ScaledLog(
     for (ScalingStep step : steps) {
       text.append("  ").append(step).append('\n');
     }
+    segments.forEach(segment -> text.append("  ").append(segment).append('\n'));
     text.append("  gross ").append(gross).append('\n').append("  net ").append(net);
     return cull ? text.append(", a cull").toString() : text.toString();
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.mensuration.log.Log;
 import org.mensuration.quantity.LogScale;
+import org.mensuration.quantity.Physical;
 
 /**
  * A segment of a scaled log. Immutable and thread-safe.
@@ -30,5 +31,25 @@ public record ScaledSegment(
     Objects.requireNonNull(gross, "gross");
     Objects.requireNonNull(net, "net");
     deductions = List.copyOf(deductions);
+  }
+
+  /**
+   * Gross, deductions and net in words.
+   *
+   * @return for example {@code segment 1: gross 80.0 bf, length cut 20.0 bf, net 60.0 bf}
+   */
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder("segment ").append(number);
+    text.append(": gross ").append(shown(gross));
+    for (TakenDeduction deduction : deductions) {
+      text.append(", ").append(deduction.defect().title()).append(' ');
+      text.append(shown(deduction.amount()));
+    }
+    return text.append(", net ").append(shown(net)).toString();
+  }
+
+  private static String shown(LogScale scale) {
+    return Physical.shown(scale.amount()) + " " + scale.unit();
   }
 }

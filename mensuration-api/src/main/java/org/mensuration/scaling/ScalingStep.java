@@ -1,6 +1,7 @@
 package org.mensuration.scaling;
 
 import java.util.Objects;
+import org.mensuration.quantity.Physical;
 
 /**
  * A step at which a number changed on its way from the reading to the scale. Immutable and
@@ -39,6 +40,14 @@ public record ScalingStep(String what, double before, double after, String unit)
 
   @Override
   public String toString() {
-    return what + ": " + before + " " + unit + " → " + after + " " + unit;
+    return what
+        + ": "
+        + Physical.shown(before)
+        + " "
+        + unit
+        + " → "
+        + Physical.shown(after)
+        + " "
+        + unit;
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.mensuration.formula.Formula;
 import org.mensuration.formula.OutOfDomainException;
@@ -25,22 +26,29 @@ import org.mensuration.units.UnitReader;
  */
 final class Tidiness {
   private static final double SHARE = 0.1;
-  private static final double CENTIMETRES = 1;
+  private static final Quantity<Length> LEAST = Measures.centimetres(1);
 
   private static final String LARGE = "large end";
   private static final String MIDDLE = "middle";
   private static final String SMALL = "small end";
   private static final String NUMBER = "[0, ∞)";
 
-  private static final UnitReader<Length> READER = UnitReader.in(ForestUnits.CENTIMETRE);
-
   private final Formula formula;
+  private final Unit<Length> unit;
+  private final UnitReader<Length> reader;
   private final List<LogWarning> warnings = new ArrayList<>();
   private String before = "";
   private double last = Double.NaN;
 
   private Tidiness(Formula formula) {
     this.formula = formula;
+    this.unit = "in".equals(unit(formula)) ? ForestUnits.INCH : ForestUnits.CENTIMETRE;
+    this.reader = UnitReader.in(unit);
+  }
+
+  /** Rules of inches are answered in inches. */
+  private static String unit(Formula formula) {
+    return formula.parameters().get(0).unit();
   }
 
   /**
@@ -49,26 +57,27 @@ final class Tidiness {
    * @throws OutOfDomainException if it is beyond the limit
    */
   static List<LogWarning> of(Formula formula, Log log) {
-    if (!log.middle().isPresent() && log.between().isEmpty()) {
-      if (log.large().isPresent() && log.small().isPresent()) {
-        requireEnds(formula, READER.read(log.large().get()), READER.read(log.small().get()));
-      }
+    boolean endsOnly = !log.middle().isPresent() && log.between().isEmpty();
+    if (endsOnly && !(log.large().isPresent() && log.small().isPresent())) {
       return List.of();
     }
-    return new Tidiness(formula).look(log);
+    Tidiness look = new Tidiness(formula);
+    look.requireEnds(log);
+    return endsOnly ? List.of() : look.at(log);
   }
 
-  private static void requireEnds(Formula formula, double large, double small) {
-    require(formula, LARGE, large, Double.MAX_VALUE, NUMBER);
-    if (!(small >= 0 && Limits.keepsTo(small, large))) {
-      throw refusal(formula, SMALL, small, "at most that of the large end, " + shown(large));
-    }
-  }
-
-  private List<LogWarning> look(Log log) {
+  private void requireEnds(Log log) {
     if (log.large().isPresent() && log.small().isPresent()) {
-      requireEnds(formula, READER.read(log.large().get()), READER.read(log.small().get()));
+      double large = reader.read(log.large().get());
+      double small = reader.read(log.small().get());
+      require(LARGE, large, Double.MAX_VALUE, NUMBER);
+      if (!(small >= 0 && Limits.keepsTo(small, large))) {
+        throw refusal(SMALL, small, "at most that of the large end, " + shown(large));
+      }
     }
+  }
+
+  private List<LogWarning> at(Log log) {
     next(LARGE, log.large());
     boolean middle = false;
     for (DiameterAt reading : log.between()) {
@@ -91,14 +100,13 @@ final class Tidiness {
     if (!diameter.isPresent()) {
       return;
     }
-    double value = READER.read(diameter.get());
+    double value = reader.read(diameter.get());
     if (before.isEmpty()) {
       // The first reading has none before it; NaN and negative values are refused all the same.
-      require(formula, place, value, Double.MAX_VALUE, NUMBER);
+      require(place, value, Double.MAX_VALUE, NUMBER);
     } else {
-      double limit = last + Math.max(SHARE * last, CENTIMETRES);
+      double limit = last + Math.max(SHARE * last, reader.read(LEAST));
       require(
-          formula,
           place,
           value,
           limit,
@@ -127,19 +135,18 @@ final class Tidiness {
     last = value;
   }
 
-  private static void require(
-      Formula formula, String place, double value, double limit, String allowed) {
+  private void require(String place, double value, double limit, String allowed) {
     if (!(value >= 0 && value <= Double.MAX_VALUE && Limits.keepsTo(value, limit))) {
-      throw refusal(formula, place, value, allowed);
+      throw refusal(place, value, allowed);
     }
   }
 
-  private static OutOfDomainException refusal(
-      Formula formula, String place, double value, String allowed) {
-    return new OutOfDomainException(formula, "diameter of the " + place, value, "cm", allowed);
+  private OutOfDomainException refusal(String place, double value, String allowed) {
+    return new OutOfDomainException(
+        formula, "diameter of the " + place, value, unit.toString(), allowed);
   }
 
-  private static String shown(double centimetres) {
-    return Measures.text(Measures.centimetres(centimetres), ForestUnits.CENTIMETRE, 2);
+  private String shown(double value) {
+    return Measures.text(Measures.of(value, unit), unit, 2);
   }
 }

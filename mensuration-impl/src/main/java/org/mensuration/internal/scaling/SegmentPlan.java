@@ -45,20 +45,20 @@ final class SegmentPlan {
     double[] diameters = diameters(small, large, lengths);
     List<Log> segments = new ArrayList<>();
     for (int i = 0; i < lengths.length; i++) {
-      segments.add(Log.of(inches(diameters[i]), feet(lengths[i])).withBark(log.bark()));
+      segments.add(Log.of(diameterOf(diameters[i]), lengthOf(lengths[i])).withBark(log.bark()));
     }
     return List.copyOf(segments);
   }
 
   private Log whole(double small, Optional<Double> large, double length) {
-    Quantity<Length> smallClass = inches(toClass("small end", small));
+    Quantity<Length> smallClass = diameterOf(toClass("small end", small));
     Log segment =
         large.isPresent()
-            ? Log.of(inches(toClass("large end", large.get())), smallClass, feet(length))
-            : Log.of(smallClass, feet(length));
+            ? Log.of(diameterOf(toClass("large end", large.get())), smallClass, lengthOf(length))
+            : Log.of(smallClass, lengthOf(length));
     if (log.middle().isPresent()) {
       double middle = diameter("middle", log.middle().get());
-      segment = segment.withMiddle(inches(toClass("middle", middle)));
+      segment = segment.withMiddle(diameterOf(toClass("middle", middle)));
     }
     return segment.withBark(log.bark());
   }
@@ -257,11 +257,11 @@ final class SegmentPlan {
     return rounder.toClass(what, value, convention.diameters());
   }
 
-  private Quantity<Length> inches(double diameter) {
-    return Measures.of(diameter, convention.diameters().width().getUnit());
+  private Quantity<Length> diameterOf(double value) {
+    return Measures.of(value, convention.diameters().width().getUnit());
   }
 
-  private Quantity<Length> feet(double length) {
-    return Measures.of(length, convention.lengths().width().getUnit());
+  private Quantity<Length> lengthOf(double value) {
+    return Measures.of(value, convention.lengths().width().getUnit());
   }
 }
