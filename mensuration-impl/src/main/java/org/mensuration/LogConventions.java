@@ -7,6 +7,7 @@ import org.mensuration.internal.convention.ClassSteps;
 import org.mensuration.internal.convention.ClassWidth;
 import org.mensuration.internal.convention.Convention;
 import org.mensuration.internal.convention.Conventions;
+import org.mensuration.log.ConventionRule;
 import org.mensuration.log.CubicConvention;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.UnitReader;
@@ -123,22 +124,36 @@ public final class LogConventions {
   }
 
   /**
-   * GB 4814-84 for short logs and others outside its table ({@code log/gb4814-outside}).
+   * GB 4814-84 for short logs and others outside its table ({@code log/gb4814-outside}). That the
+   * table ends at 120 cm is from memory.
    *
-   * @return the rule; needs the small-end diameter, refuses it below 4 cm
+   * @return the rule; needs the small-end diameter, refuses it below 4 cm, and refuses logs of the
+   *     table, 4 to 120 cm by 2 to 10 m
    */
   public static CubicConvention gb4814Outside() {
     return Conventions.GB4814_OUTSIDE;
   }
 
   /**
-   * GOST 2708-75 as its printed table ({@code log/gost2708}). Classes only; what is not printed is
-   * refused.
+   * GOST 2708-75 as its printed table ({@code log/gost2708}). Classes only; what was not read is
+   * refused, so logs of 9 to 13.5 m are. A log over 13.5 m is the sum of two nearly equal parts:
+   * read it where it is parted, a quarter of a metre at most from the middle, and give that as its
+   * middle.
    *
    * @return the rule; needs the small-end diameter
    */
   public static CubicConvention gost2708() {
     return Conventions.GOST2708;
+  }
+
+  /**
+   * {@link #gost2708} from diameters as read. The classing is that of GOST 2292-88, from memory: to
+   * the nearest whole cm below 14 cm and to the nearest even cm from there, halves up.
+   *
+   * @return the rule; needs the small-end diameter, the length in its class
+   */
+  public static CubicConvention gost2708Readings() {
+    return Conventions.GOST2708_READINGS;
   }
 
   /**
@@ -210,6 +225,39 @@ public final class LogConventions {
    */
   public static CubicConvention britishMid() {
     return Conventions.BRITISH_MID;
+  }
+
+  /**
+   * British rule for logs measured at the top, from memory: a taper of 1 in 120 to the middle;
+   * diameter down to whole cm, length down to 0.1 m up to 10 m and to whole metres above ({@code
+   * log/british-top}).
+   *
+   * @return the rule; needs the small-end diameter
+   */
+  public static CubicConvention britishTop() {
+    return Conventions.BRITISH_TOP;
+  }
+
+  /**
+   * New Zealand three-dimensional rule for conifers under bark, from memory and unverified ({@code
+   * log/three-dimensional}). Not rounded.
+   *
+   * @return the rule; needs both end diameters, the large above the small
+   */
+  public static CubicConvention threeDimensional() {
+    return Conventions.THREE_DIMENSIONAL;
+  }
+
+  /**
+   * Cubic scale of the national forests of the United States, from memory: Smalian with 0.002727,
+   * diameters to the nearest inch, result to a tenth of a cubic foot ({@code log/national-cubic});
+   * two readings of an end as {@link Scaling#ofTwoReadings} takes them. Logs over 20 ft are
+   * refused: scale them in segments and add.
+   *
+   * @return the rule in cubic feet; needs both end diameters under bark
+   */
+  public static ConventionRule nationalCubic() {
+    return Conventions.NATIONAL_CUBIC;
   }
 
   /**

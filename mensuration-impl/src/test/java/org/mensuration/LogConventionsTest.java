@@ -316,6 +316,11 @@ class LogConventionsTest {
 
   @Test
   void classesOfTheSwedishMeasureAreWholeMillimetres() {
+    for (double millimetres : new double[] {1, 100}) {
+      Quantity<Length> width = Measures.of(millimetres, ForestUnits.MILLIMETRE);
+      assertThat(LogConventions.swedishTopClassBottom(width).name())
+          .contains((int) millimetres + " mm");
+    }
     for (double millimetres : new double[] {0, 0.5, 101, 10.4, -10}) {
       Quantity<Length> width = Measures.of(millimetres, ForestUnits.MILLIMETRE);
       assertThatThrownBy(() -> LogConventions.swedishTopClassMiddle(width))
@@ -362,15 +367,15 @@ class LogConventionsTest {
     assertThat(LogConventions.swedishTopClassMiddle(centimetres(2)).roundings())
         .containsExactly("each small end diameter to the middle of its class of 2 cm");
     assertThat(LogConventions.gost2708Interpolated().roundings())
-        .containsExactly("linear between the printed cells");
+        .containsExactly(
+            "linear between the printed cells", "over 13.5 m two parts, the upper down to 0.5 m");
     for (ConventionRule rule :
         List.of(
             GirthRules.hoppus(),
             LogConventions.brereton(),
             LogConventions.hiragoku(),
             GirthRules.twoThirds(),
-            LogConventions.czechPine(),
-            LogConventions.gost2708())) {
+            LogConventions.czechPine())) {
       assertThat(rule.roundings()).as(rule.name()).isEmpty();
       assertThat(rule).hasToString(rule.name());
     }

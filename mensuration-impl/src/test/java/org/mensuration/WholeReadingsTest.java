@@ -104,9 +104,11 @@ class WholeReadingsTest {
   /** The scale of a log read alike everywhere, or that it is refused. */
   private static String all(ConventionRule rule, Quantity<Length> size, Quantity<Length> length) {
     List<Quantity<Length>> two = List.of(size, size);
+    List<Quantity<Length>> large = List.of(size.multiply(1.25), size.multiply(1.25));
     try {
       LogScale scale =
-          rule.scale(new LogReadings(two, two, two, Optional.of(size), length, BarkBasis.UNKNOWN));
+          rule.scale(
+              new LogReadings(large, two, two, Optional.of(size), length, BarkBasis.UNKNOWN));
       return Double.toString(scale.amount());
     } catch (IllegalArgumentException refusal) {
       return "refused";

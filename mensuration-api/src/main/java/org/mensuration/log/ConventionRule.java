@@ -3,6 +3,7 @@ package org.mensuration.log;
 import java.util.List;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.quantity.LogScale;
+import org.mensuration.source.Citation;
 
 /**
  * A scale rule of a country or trade with its own rounding of readings, length and result.
@@ -23,6 +24,16 @@ public interface ConventionRule extends ScaleRule {
    * @return empty if nothing is rounded
    */
   List<String> roundings();
+
+  /**
+   * Where the roundings and the readings that the rule takes are stated, and how far that was read.
+   * The formula cites its own sources.
+   *
+   * @return the citations; those of the formula unless the convention has its own
+   */
+  default List<Citation> citations() {
+    return formula().citations();
+  }
 
   /**
    * What the rule scales a log at.

@@ -48,6 +48,9 @@ public final class LogTableFormulas {
           .note("the standard gives no formula; a cell that is not printed is refused")
           .note("table 1 of the standard covers 3-120 cm and 1-9.5 m; 230 of its cells were read")
           .note(
+              "tables 2 and 3, of 0.5-0.9 m and of 10-13.5 m, were not read; a longer log is the sum"
+                  + " of two nearly equal parts")
+          .note(
               "copies B and C print the same figures as copy A in the 115 cells that they share"
                   + " with it; 14 cm 2 m and 16 cm 1.5 m stand out from their neighbours and are"
                   + " suspect")

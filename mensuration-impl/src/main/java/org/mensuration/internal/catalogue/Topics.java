@@ -37,6 +37,7 @@ public final class Topics {
     all.addAll(Gb4814Formulas.ALL);
     all.addAll(SmallEndFormulas.ALL);
     all.addAll(MiddleFormulas.ALL);
+    all.addAll(RecalledFormulas.ALL);
     all.addAll(GirthFormulas.ALL);
     all.addAll(BoardFormulas.ALL);
     all.addAll(PolynomialBoardFormulas.ALL);

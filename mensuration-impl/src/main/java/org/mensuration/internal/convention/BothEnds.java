@@ -4,8 +4,12 @@ import static org.mensuration.internal.convention.ClassSteps.NONE;
 
 import java.util.ArrayList;
 import java.util.List;
+import javax.measure.quantity.Length;
 import org.mensuration.internal.catalogue.MiddleFormulas;
+import org.mensuration.kernel.SizeClasses;
 import org.mensuration.log.LogReadings;
+import org.mensuration.units.ForestUnits;
+import org.mensuration.units.UnitReader;
 
 /** Rules that read both ends. Stateless and thread-safe. */
 final class BothEnds {
@@ -23,6 +27,43 @@ final class BothEnds {
     @Override
     public List<String> roundings() {
       return List.of();
+    }
+  }
+
+  /**
+   * Both end diameters enter the formula in whole inches. Immutable and thread-safe.
+   *
+   * @param diameter rounding of a single reading; two of an end are taken together
+   */
+  record Inches(ClassSteps diameter) implements Sizing {
+    private static final UnitReader<Length> INCHES = UnitReader.in(ForestUnits.INCH);
+
+    @Override
+    public double amount(RuleFacts facts, LogReadings readings, double length, StepLog log) {
+      double large = inches(ReadingPlace.LARGE, facts, readings, log);
+      double small = inches(ReadingPlace.SMALL, facts, readings, log);
+      return facts.formula().value(large, small, length);
+    }
+
+    private double inches(ReadingPlace place, RuleFacts facts, LogReadings readings, StepLog log) {
+      double[] read = place.read(INCHES, facts, readings);
+      String what = place.words() + " diameter";
+      if (read.length == 1) {
+        return log.reading(what, place.symbol(), diameter, read[0], "in");
+      }
+      if (read.length > 2) {
+        throw facts.needs("one or two diameters of the " + place.words());
+      }
+      double taken = SizeClasses.ofTwoReadings(read[0], read[1], 1);
+      double mean = MiddleFormulas.MEAN_OF_READINGS.applyTo(read);
+      return log.taken("mean " + what, place.symbol(), mean, taken, "in");
+    }
+
+    @Override
+    public List<String> roundings() {
+      return List.of(
+          "each diameter " + diameter.words("in"),
+          "of two readings of an end the halves one up and one down, their mean down to 1 in");
     }
   }
 

@@ -10,6 +10,7 @@ import org.mensuration.log.LogReadings;
 import org.mensuration.log.RoundingStep;
 import org.mensuration.quantity.BarkBasis;
 import org.mensuration.quantity.LogScale;
+import org.mensuration.source.Citation;
 import org.mensuration.units.Measures;
 
 /** A scale rule with its roundings. Immutable and thread-safe. */
@@ -45,6 +46,11 @@ public final class Convention implements CubicConvention {
       words.add("result " + facts.amount().words(facts.amountUnit()));
     }
     return List.copyOf(words);
+  }
+
+  @Override
+  public List<Citation> citations() {
+    return facts.citations();
   }
 
   @Override

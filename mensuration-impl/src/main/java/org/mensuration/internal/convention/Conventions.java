@@ -6,9 +6,11 @@ import org.mensuration.formula.Domain;
 import org.mensuration.internal.catalogue.Gb4814Formulas;
 import org.mensuration.internal.catalogue.LogTableFormulas;
 import org.mensuration.internal.catalogue.MiddleFormulas;
+import org.mensuration.internal.catalogue.RecalledFormulas;
 import org.mensuration.internal.catalogue.SmallEndFormulas;
 import org.mensuration.internal.convention.Diameters.Pair;
 import org.mensuration.internal.formula.BoundFormula;
+import org.mensuration.source.Citation;
 
 /** The metric conventions with their roundings. Immutable and thread-safe. */
 public final class Conventions {
@@ -19,6 +21,10 @@ public final class Conventions {
   private static final ClassSteps WHOLE_THEN_EVEN = WHOLE.from(14, 2, 1);
   private static final double PAIR_CM = 20;
 
+  /** Four decimals for the classes of 4 and 6 cm, three from 8 cm. */
+  private static final Sizing GB4814_RESULT =
+      new SmallEnds.FinerBelow(8, ClassSteps.nearest(1, 10000), THOUSANDTHS);
+
   /** Mean diameter, unrounded. */
   public static final Convention BRERETON =
       new Convention(
@@ -28,7 +34,8 @@ public final class Conventions {
   public static final Convention SOUTH_SEA =
       new Convention(
           RuleFacts.of("South Sea customs rule of 1961", SmallEndFormulas.BRERETON_MEAN)
-              .rounding(ClassSteps.down(1, 5), THOUSANDTHS),
+              .rounding(ClassSteps.down(1, 5), THOUSANDTHS)
+              .citing(RoundingSources.SOUTH_SEA),
           new BothEnds.MeanOfFour(ClassSteps.down(2, 1), WHOLE));
 
   /** Small-end square, logs under 6 m. */
@@ -53,35 +60,53 @@ public final class Conventions {
   public static final Convention KOREAN_SMALL_END =
       new Convention(
           RuleFacts.of("Korean small-end square", SmallEndFormulas.JAS)
-              .rounding(TENTHS, THOUSANDTHS),
+              .rounding(TENTHS, THOUSANDTHS)
+              .citing(RoundingSources.KOREA),
           Diameters.at(ReadingPlace.SMALL, WHOLE));
 
   /** GB 4814-84. */
-  public static final Convention GB4814 = gb4814("GB 4814-84", Gb4814Formulas.BOTH);
+  public static final Convention GB4814 =
+      new Convention(
+          RuleFacts.of("GB 4814-84", Gb4814Formulas.BOTH).citing(RoundingSources.GB4814),
+          GB4814_RESULT);
 
   /** GB 4814-84 outside its table. */
   public static final Convention GB4814_OUTSIDE =
-      gb4814("GB 4814-84 outside its table", Gb4814Formulas.OUTSIDE);
+      new Convention(
+          RuleFacts.of("GB 4814-84 outside its table", Gb4814Formulas.OUTSIDE)
+              .citing(RoundingSources.GB4814, RoundingSources.GB4814_END),
+          new SmallEnds.OutsideTable(Domain.closed(4, 120), Domain.closed(2, 10), GB4814_RESULT));
 
   /** GOST 2708-75. */
   public static final Convention GOST2708 =
-      new Convention(
-          RuleFacts.of("GOST 2708-75", LogTableFormulas.GOST2708),
-          Diameters.at(ReadingPlace.SMALL, NONE));
+      gost2708("GOST 2708-75", Diameters.at(ReadingPlace.SMALL, NONE), RoundingSources.GOST2708);
+
+  /** GOST 2708-75, diameters put into their classes. */
+  public static final Convention GOST2708_READINGS =
+      gost2708(
+          "GOST 2708-75, diameters classed",
+          Diameters.at(ReadingPlace.SMALL, ClassSteps.nearest(1, 1).from(14, 2, 1)),
+          RoundingSources.GOST2708,
+          RoundingSources.GOST2292);
 
   /** GOST 2708-75 between its cells. */
   public static final Convention GOST2708_INTERPOLATED =
-      new Convention(
-          RuleFacts.of("GOST 2708-75, interpolated", LogTableFormulas.GOST2708),
-          new SmallEnds.Interpolated(LogTableFormulas.GOST2708_TABLE));
+      gost2708(
+          "GOST 2708-75, interpolated",
+          new SmallEnds.Interpolated(LogTableFormulas.GOST2708_TABLE),
+          RoundingSources.GOST2708);
 
   /** Mid diameter, Germany, two readings from 20 cm. */
   public static final Convention GERMAN_MID =
-      german("German mid-diameter rule", new Pair(PAIR_CM, true));
+      german("German mid-diameter rule", new Pair(PAIR_CM, true), RoundingSources.RUNDHOLZ);
 
   /** Mid diameter, Germany, two readings above 20 cm. */
   public static final Convention GERMAN_MID_ABOVE =
-      german("German mid-diameter rule, one reading at 20 cm", new Pair(PAIR_CM, false));
+      german(
+          "German mid-diameter rule, one reading at 20 cm",
+          new Pair(PAIR_CM, false),
+          RoundingSources.DERTINGEN,
+          RoundingSources.TUTTLINGEN);
 
   /** Mid diameter, France. */
   public static final Convention FRENCH_MID = french("French real volume", TENTHS);
@@ -94,7 +119,8 @@ public final class Conventions {
   public static final Convention FRENCH_GIRTH =
       new Convention(
           RuleFacts.of("French real volume by girth", MiddleFormulas.CYLINDER)
-              .rounding(TENTHS, THOUSANDTHS),
+              .rounding(TENTHS, THOUSANDTHS)
+              .citing(RoundingSources.NF_GIRTH, RoundingSources.NF_LENGTH),
           new Girths(Girths.Unit.METRE, ClassSteps.down(1, 100)));
 
   /** Mid diameter, United Kingdom. */
@@ -102,13 +128,41 @@ public final class Conventions {
       new Convention(
           RuleFacts.of("British mid-diameter rule", MiddleFormulas.CONVENTIONAL_MID)
               .rounding(TENTHS.from(10, 1, 1), NONE)
-              .allowing(Domain.aboveUpTo(0, 15)),
+              .allowing(Domain.aboveUpTo(0, 15))
+              .citing(RoundingSources.BRITAIN),
           Diameters.at(ReadingPlace.MIDDLE, WHOLE));
+
+  /** Top diameter and a taper, United Kingdom. */
+  public static final Convention BRITISH_TOP =
+      new Convention(
+          RuleFacts.of("British top-diameter rule", RecalledFormulas.BRITISH_TOP)
+              .rounding(TENTHS.from(10, 1, 1), NONE)
+              .citing(RoundingSources.BRITAIN, RoundingSources.BRITAIN_TOP),
+          Diameters.at(ReadingPlace.SMALL, WHOLE));
+
+  /** Three-dimensional rule, New Zealand. */
+  public static final Convention THREE_DIMENSIONAL =
+      new Convention(
+          RuleFacts.of("New Zealand three-dimensional rule", RecalledFormulas.THREE_DIMENSIONAL)
+              .underBark()
+              .citing(RoundingSources.NEW_ZEALAND),
+          new BothEnds.Each());
+
+  /** Cubic scale of the national forests. */
+  public static final Convention NATIONAL_CUBIC =
+      new Convention(
+          RuleFacts.of("National forest cubic scale", RecalledFormulas.NATIONAL_CUBIC)
+              .rounding(NONE, ClassSteps.nearest(1, 10))
+              .underBark()
+              .allowing(Domain.aboveUpTo(0, 20))
+              .citing(RoundingSources.NATIONAL_CUBIC, RoundingSources.REGION_6),
+          new BothEnds.Inches(ClassSteps.nearest(1, 1)));
 
   /** Radius classes. */
   public static final Convention RADIUS_CLASSES =
       new Convention(
-          RuleFacts.of("Metric scale by radius classes", SmallEndFormulas.RADIUS_CLASSES),
+          RuleFacts.of("Metric scale by radius classes", SmallEndFormulas.RADIUS_CLASSES)
+              .citing(RoundingSources.RADII),
           new BothEnds.Radii(ClassSteps.nearest(1, 1)));
 
   /** Top measure, Sweden. */
@@ -117,7 +171,9 @@ public final class Conventions {
   /** Mid measure, Sweden. */
   public static final Convention SWEDISH_MID =
       new Convention(
-          RuleFacts.of("Swedish mid measure", MiddleFormulas.CONVENTIONAL_MID).underBark(),
+          RuleFacts.of("Swedish mid measure", MiddleFormulas.CONVENTIONAL_MID)
+              .underBark()
+              .citing(RoundingSources.SWEDEN_MID),
           Diameters.at(ReadingPlace.MIDDLE, NONE));
 
   private Conventions() {}
@@ -131,7 +187,9 @@ public final class Conventions {
    */
   public static Convention swedishTop(String name, ClassSteps classes) {
     return new Convention(
-        RuleFacts.of(name, SmallEndFormulas.TOP_MEASURED).underBark(),
+        RuleFacts.of(name, SmallEndFormulas.TOP_MEASURED)
+            .underBark()
+            .citing(RoundingSources.SWEDEN_TOP, RoundingSources.SWEDEN_CLASSES),
         Diameters.at(ReadingPlace.SMALL, classes));
   }
 
@@ -144,7 +202,10 @@ public final class Conventions {
    */
   public static Convention czech(String name, BoundFormula bark) {
     return new Convention(
-        RuleFacts.of(name, MiddleFormulas.LESS_DOUBLE_BARK).deductingBark(), new LessBark(bark));
+        RuleFacts.of(name, MiddleFormulas.LESS_DOUBLE_BARK)
+            .deductingBark()
+            .citing(RoundingSources.CZECH_A, RoundingSources.CZECH_B),
+        new LessBark(bark));
   }
 
   /**
@@ -182,26 +243,33 @@ public final class Conventions {
 
   private static Convention jas(String name, BoundFormula formula) {
     return new Convention(
-        RuleFacts.of(name, formula).rounding(NONE, THOUSANDTHS).underBark(),
+        RuleFacts.of(name, formula)
+            .rounding(NONE, THOUSANDTHS)
+            .underBark()
+            .citing(RoundingSources.JAS_DIAMETER, RoundingSources.JAS_CLASSES),
         new SmallEnds.Widened(WHOLE_THEN_EVEN));
   }
 
-  /** Four decimals for the classes of 4 and 6 cm, three from 8 cm. */
-  private static Convention gb4814(String name, BoundFormula formula) {
+  private static Convention gost2708(String name, Sizing part, Citation... sources) {
     return new Convention(
-        RuleFacts.of(name, formula),
-        new SmallEnds.FinerBelow(8, ClassSteps.nearest(1, 10000), THOUSANDTHS));
+        RuleFacts.of(name, LogTableFormulas.GOST2708).citing(sources),
+        new InTwoParts(13.5, ClassSteps.down(1, 2), part));
   }
 
-  private static Convention german(String name, Pair pair) {
+  private static Convention german(String name, Pair pair, Citation... sources) {
     return new Convention(
-        RuleFacts.of(name, MiddleFormulas.CONVENTIONAL_MID).rounding(NONE, HUNDREDTHS).underBark(),
+        RuleFacts.of(name, MiddleFormulas.CONVENTIONAL_MID)
+            .rounding(NONE, HUNDREDTHS)
+            .underBark()
+            .citing(sources),
         new Diameters(ReadingPlace.MIDDLE, WHOLE, WHOLE, pair));
   }
 
   private static Convention french(String name, ClassSteps length) {
     return new Convention(
-        RuleFacts.of(name, MiddleFormulas.CONVENTIONAL_MID).rounding(length, THOUSANDTHS),
+        RuleFacts.of(name, MiddleFormulas.CONVENTIONAL_MID)
+            .rounding(length, THOUSANDTHS)
+            .citing(RoundingSources.NF_GIRTH, RoundingSources.NF_LENGTH),
         Diameters.at(ReadingPlace.MIDDLE, WHOLE));
   }
 }

@@ -45,13 +45,18 @@ public enum ReadingPlace {
 
   /** The readings in cm, as they were read; a place without any is refused. */
   double[] centimetres(RuleFacts facts, LogReadings readings) {
+    return read(CENTIMETRES, facts, readings);
+  }
+
+  /** The readings in the unit of a reader, as they were read. */
+  double[] read(UnitReader<Length> reader, RuleFacts facts, LogReadings readings) {
     List<Quantity<Length>> taken = of(readings);
     if (taken.isEmpty()) {
       throw facts.needs("the diameter of the " + words);
     }
     double[] values = new double[taken.size()];
     for (int i = 0; i < values.length; i++) {
-      values[i] = ClassRounding.snapped(CENTIMETRES.read(taken.get(i)));
+      values[i] = ClassRounding.snapped(reader.read(taken.get(i)));
     }
     return values;
   }

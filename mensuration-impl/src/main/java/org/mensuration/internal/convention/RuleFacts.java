@@ -9,6 +9,7 @@ import org.mensuration.formula.Parameter;
 import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.kernel.ClassRounding;
 import org.mensuration.quantity.BarkBasis;
+import org.mensuration.source.Citation;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.UnitReader;
 
@@ -22,6 +23,7 @@ import org.mensuration.units.UnitReader;
  * @param taken bark basis of the readings; not stated if the rule takes any
  * @param given bark basis of the result; not stated if it is that of the readings
  * @param allowed lengths that the rule takes, beside those of its formula
+ * @param citations where readings and roundings are stated
  */
 public record RuleFacts(
     String name,
@@ -30,7 +32,8 @@ public record RuleFacts(
     ClassSteps amount,
     BarkBasis taken,
     BarkBasis given,
-    Domain allowed) {
+    Domain allowed,
+    List<Citation> citations) {
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);
   private static final UnitReader<Length> FEET = UnitReader.in(ForestUnits.FOOT);
 
@@ -49,7 +52,8 @@ public record RuleFacts(
         ClassSteps.NONE,
         BarkBasis.UNKNOWN,
         BarkBasis.UNKNOWN,
-        Domain.above(0));
+        Domain.above(0),
+        formula.citations());
   }
 
   /**
@@ -60,7 +64,7 @@ public record RuleFacts(
    * @return new facts
    */
   public RuleFacts rounding(ClassSteps lengths, ClassSteps amounts) {
-    return new RuleFacts(name, formula, lengths, amounts, taken, given, allowed);
+    return new RuleFacts(name, formula, lengths, amounts, taken, given, allowed, citations);
   }
 
   /**
@@ -70,7 +74,7 @@ public record RuleFacts(
    */
   public RuleFacts underBark() {
     return new RuleFacts(
-        name, formula, length, amount, BarkBasis.UNDER, BarkBasis.UNKNOWN, allowed);
+        name, formula, length, amount, BarkBasis.UNDER, BarkBasis.UNKNOWN, allowed, citations);
   }
 
   /**
@@ -79,7 +83,8 @@ public record RuleFacts(
    * @return new facts
    */
   public RuleFacts deductingBark() {
-    return new RuleFacts(name, formula, length, amount, BarkBasis.OVER, BarkBasis.UNDER, allowed);
+    return new RuleFacts(
+        name, formula, length, amount, BarkBasis.OVER, BarkBasis.UNDER, allowed, citations);
   }
 
   /**
@@ -89,7 +94,17 @@ public record RuleFacts(
    * @return new facts
    */
   public RuleFacts allowing(Domain lengths) {
-    return new RuleFacts(name, formula, length, amount, taken, given, lengths);
+    return new RuleFacts(name, formula, length, amount, taken, given, lengths, citations);
+  }
+
+  /**
+   * The same with the sources of its readings and roundings.
+   *
+   * @param sources where they are stated
+   * @return new facts
+   */
+  public RuleFacts citing(Citation... sources) {
+    return new RuleFacts(name, formula, length, amount, taken, given, allowed, List.of(sources));
   }
 
   String lengthUnit() {

@@ -1,6 +1,7 @@
 package org.mensuration.internal.convention;
 
 import java.util.List;
+import org.mensuration.formula.Domain;
 import org.mensuration.formula.PrintedTable;
 import org.mensuration.internal.catalogue.SmallEndFormulas;
 import org.mensuration.internal.table.RuleTable;
@@ -80,6 +81,34 @@ final class SmallEnds {
       return List.of(
           "result " + finer.words("m3") + " below " + (int) limit + " cm",
           "result " + coarser.words("m3") + " from " + (int) limit + " cm");
+    }
+  }
+
+  /**
+   * A rule for what a table does not hold; what it holds is refused. Immutable and thread-safe.
+   *
+   * @param diameters diameters of the table in cm
+   * @param lengths lengths of the table in m
+   * @param rule the rule
+   */
+  record OutsideTable(Domain diameters, Domain lengths, Sizing rule) implements Sizing {
+    @Override
+    public double amount(RuleFacts facts, LogReadings readings, double length, StepLog log) {
+      double diameter =
+          Diameters.at(ReadingPlace.SMALL, ClassSteps.NONE).diameter(facts, readings, log);
+      if (diameters.contains(diameter) && lengths.contains(length)) {
+        throw facts.outOfDomain(
+            "L",
+            length,
+            "m",
+            "outside the table, which holds " + diameters + " cm by " + lengths + " m");
+      }
+      return rule.amount(facts, readings, length, log);
+    }
+
+    @Override
+    public List<String> roundings() {
+      return rule.roundings();
     }
   }
 

@@ -2,7 +2,6 @@ package org.mensuration.internal.convention;
 
 import java.util.List;
 import javax.measure.quantity.Length;
-import org.mensuration.kernel.ClassRounding;
 import org.mensuration.log.LogReadings;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.UnitReader;
@@ -16,8 +15,7 @@ record SquaredTimber() implements Sizing {
     if (readings.small().size() != 1) {
       throw facts.needs("one diameter of the small end");
     }
-    double diameter = ClassRounding.snapped(INCHES.read(readings.small().get(0)));
-    return facts.formula().value(diameter, length);
+    return facts.formula().value(ReadingPlace.SMALL.read(INCHES, facts, readings)[0], length);
   }
 
   @Override

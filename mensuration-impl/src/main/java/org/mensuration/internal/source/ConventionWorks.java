@@ -244,5 +244,25 @@ public final class ConventionWorks {
           "standards",
           "");
 
+  /** Hamilton, 1975, not seen. */
+  public static final Source HAMILTON1975 =
+      new Source(
+          "hamilton1975",
+          "Hamilton, G. J.",
+          "1975",
+          "Forest Mensuration Handbook",
+          "Forestry Commission Booklet 39",
+          "");
+
+  /** Ellis, 1982, not seen. */
+  public static final Source ELLIS1982 =
+      new Source(
+          "ellis1982",
+          "Ellis, J. C.",
+          "1982",
+          "A three-dimensional formula for coniferous log volumes in New Zealand",
+          "FRI Bulletin 20",
+          "");
+
   private ConventionWorks() {}
 }

@@ -14,6 +14,7 @@ class ClassStepsTest {
     assertThat(steps.apply(15.9)).isEqualTo(14);
     assertThat(steps.apply(39.9)).isEqualTo(38);
     assertThat(steps.apply(40)).isEqualTo(40);
+    assertThat(ClassSteps.down(1, 1).from(15, 2, 1).apply(15)).isEqualTo(14);
     assertThat(steps.apply(44.9)).isEqualTo(40);
     assertThat(steps.words("cm")).isEqualTo("down to 1 cm, from 14 cm to 2 cm, from 40 cm to 5 cm");
     assertThat(steps.isNone()).isFalse();
