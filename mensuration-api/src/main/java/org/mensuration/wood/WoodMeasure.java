@@ -24,8 +24,8 @@ public record WoodMeasure(String code, Kind kind, String unit, String meaning) {
     STACKED("stacked volume"),
     /** Pieces or chips poured loosely, with the air between. */
     LOOSE("loose volume"),
-    /** Dry mass. */
-    MASS("dry mass"),
+    /** Mass; the measure says of what and how moist. */
+    MASS("mass"),
     /** Sawn lumber. */
     LUMBER("lumber");
 

@@ -10,8 +10,9 @@ import org.mensuration.internal.source.WoodWorks;
 import org.mensuration.wood.ConversionFactor;
 
 /**
- * Loads, cords and board feet, as printed and in the direction printed. Left out are figures of one
- * source that others prove wrong; validation lists them as deviations. Immutable, thread-safe.
+ * Loads, cords, board feet and mass, as printed and in the direction printed. Left out are figures
+ * of one source that others prove wrong; validation lists them as deviations. Immutable,
+ * thread-safe.
  */
 final class TradeFactors {
   private TradeFactors() {}
@@ -21,6 +22,7 @@ final class TradeFactors {
     loads(all);
     cords(all);
     lumber(all);
+    mass(all);
     return all;
   }
 
@@ -131,5 +133,23 @@ final class TradeFactors {
             "0.63",
             "logs of 60 cm at the top; lumber dried and surfaced",
             published(WoodWorks.UNECE2009, "s.1.1")));
+  }
+
+  /** The moisture stands in a part that was not read. */
+  private static void mass(List<ConversionFactor> all) {
+    all.add(
+        factor(
+            WoodMeasures.SOLID_UNDER,
+            WoodMeasures.MASS_WITH_BARK,
+            "860",
+            "Norway spruce, 780 kg wood and 80 kg bark",
+            published(WoodWorks.UNECE2009, "introduction")));
+    all.add(
+        factor(
+            WoodMeasures.SOLID_UNDER,
+            WoodMeasures.MASS_OF_BARK,
+            "80",
+            "Norway spruce",
+            published(WoodWorks.UNECE2009, "introduction")));
   }
 }

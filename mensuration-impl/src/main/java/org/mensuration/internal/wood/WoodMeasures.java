@@ -96,6 +96,12 @@ final class WoodMeasures {
       new WoodMeasure("us:bf-east-side", Kind.CUSTOM, "bf", "board feet in logs up to 20 ft");
   static final WoodMeasure LOG_METRE =
       new WoodMeasure("log-m3", Kind.SOLID, "m3", "cubic metre of sawlogs");
+  static final WoodMeasure SOLID_UNDER =
+      new WoodMeasure("m3-ub", Kind.SOLID, "m3", "cubic metre of roundwood under bark");
+  static final WoodMeasure MASS_WITH_BARK =
+      new WoodMeasure("kg-with-bark", Kind.MASS, "kg", "kilogram of wood with its bark");
+  static final WoodMeasure MASS_OF_BARK =
+      new WoodMeasure("kg-bark", Kind.MASS, "kg", "kilogram of bark");
 
   private WoodMeasures() {}
 }

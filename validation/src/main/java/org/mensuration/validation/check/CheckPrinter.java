@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.mensuration.validation.table.Standing;
 
-/** Prints a report, a line a table. Stateless and thread-safe. */
+/** Prints a report: a line a table, then a line a formula. Stateless and thread-safe. */
 final class CheckPrinter {
   private CheckPrinter() {}
 
@@ -56,11 +56,8 @@ final class CheckPrinter {
   }
 
   private static void evidence(List<Evidence> evidence, PrintStream out) {
-    for (Evidence one : evidence) {
-      if (one.published() == 0) {
-        out.println(one.formula() + ": " + one.words());
-      }
-    }
+    out.println("Formulas: published cells by verdict, then cells of other standing");
+    evidence.forEach(one -> out.println(one.formula() + ": " + one.words()));
   }
 
   private static String total(CheckReport report, boolean computed) {

@@ -34,6 +34,26 @@ public interface Procedure {
   Result result();
 
   /**
+   * The formulas that a cell of this procedure is evidence for, because they give the value but for
+   * a conversion of its inputs.
+   *
+   * @return identifiers; none for a chain of several formulas
+   */
+  default List<String> evidenceFor() {
+    return List.of();
+  }
+
+  /**
+   * Whether the cells are themselves facts of the library, such as published factors, so that they
+   * are shown and count as no check.
+   *
+   * @return true if they are
+   */
+  default boolean tabulated() {
+    return false;
+  }
+
+  /**
    * The value.
    *
    * @param catalogue formulas to be checked

@@ -30,6 +30,7 @@ final class Procedures {
     all.addAll(CruiseProcedures.ALL);
     all.addAll(HeightProcedures.ALL);
     all.addAll(GridProcedures.ALL);
+    all.addAll(FactorProcedures.ALL);
     return List.copyOf(all);
   }
 

@@ -17,7 +17,6 @@ import org.mensuration.Stems;
 import org.mensuration.Tapers;
 import org.mensuration.formula.Catalogue;
 import org.mensuration.formula.Domain;
-import org.mensuration.formula.Formula;
 import org.mensuration.formula.Parameter;
 import org.mensuration.formula.Result;
 import org.mensuration.stem.SectionRule;
@@ -26,7 +25,7 @@ import org.mensuration.stem.StemReading;
 
 /** Procedures on single stems. Stateless and thread-safe. */
 final class StemProcedures {
-  private static final Result VOLUME = new Result("volume", "V", "m3");
+  static final Result VOLUME = new Result("volume", "V", "m3");
 
   /** Every one. */
   static final List<Procedure> ALL = all();
@@ -35,10 +34,9 @@ final class StemProcedures {
 
   private static List<Procedure> all() {
     List<Procedure> all = new ArrayList<>();
-    List<Parameter> areas = List.of(list("areas", "m2"), one("spacing", "m", Domain.above(0)));
-    all.add(new Chain("areas-huber", areas, VOLUME, StemProcedures::huber));
-    all.add(new Chain("areas-smalian", areas, VOLUME, StemProcedures::smalian));
-    all.add(new Chain("areas-newton", areas, VOLUME, StemProcedures::newton));
+    for (SectionRule rule : SectionRule.values()) {
+      all.add(new SectionAreas(rule));
+    }
     all.add(
         new Chain(
             "smalian-deviation",
@@ -96,7 +94,7 @@ final class StemProcedures {
     return one(name, "1", Domain.any());
   }
 
-  private static Parameter list(String name, String unit) {
+  static Parameter list(String name, String unit) {
     return new Parameter(name, name, unit, name, Domain.atLeast(0), Optional.empty(), true);
   }
 
@@ -111,46 +109,6 @@ final class StemProcedures {
     public double value(Catalogue catalogue, double[][] inputs) {
       return chain.applyAsDouble(catalogue, inputs);
     }
-  }
-
-  /** Formulas of logs take diameters; a circle of the printed area has this one. */
-  private static double diameter(double area) {
-    return Math.sqrt(40000 * area / Math.PI);
-  }
-
-  private static double huber(Catalogue catalogue, double[][] x) {
-    Formula huber = catalogue.formula("log/huber");
-    return DoubleStream.of(x[0]).map(area -> huber.apply(diameter(area), x[1][0])).sum();
-  }
-
-  /** The formula is the same both ways; its larger end comes first. */
-  private static double smalian(Catalogue catalogue, double[][] x) {
-    double sum = 0;
-    for (int i = 0; i + 1 < x[0].length; i++) {
-      sum +=
-          catalogue
-              .formula("log/smalian")
-              .apply(
-                  diameter(Math.max(x[0][i], x[0][i + 1])),
-                  diameter(Math.min(x[0][i], x[0][i + 1])),
-                  x[1][0]);
-    }
-    return sum;
-  }
-
-  private static double newton(Catalogue catalogue, double[][] x) {
-    double sum = 0;
-    for (int i = 0; i + 2 < x[0].length; i += 2) {
-      sum +=
-          catalogue
-              .formula("log/newton")
-              .apply(
-                  diameter(Math.max(x[0][i], x[0][i + 2])),
-                  diameter(x[0][i + 1]),
-                  diameter(Math.min(x[0][i], x[0][i + 2])),
-                  2 * x[1][0]);
-    }
-    return sum;
   }
 
   private static double deviation(Catalogue catalogue, double[][] x) {

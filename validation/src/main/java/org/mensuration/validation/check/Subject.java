@@ -47,7 +47,7 @@ record Subject(
         procedure.id(),
         procedure.parameters(),
         procedure.result(),
-        (work, inputs) -> false,
+        (work, inputs) -> procedure.tabulated(),
         inputs -> procedure.value(catalogue, inputs),
         inputs -> Optional.empty());
   }

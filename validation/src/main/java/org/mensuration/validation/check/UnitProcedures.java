@@ -16,6 +16,12 @@ import org.mensuration.units.Measures;
 
 /** Conversions of units that somebody printed, by the units of the library. Immutable. */
 final class UnitProcedures {
+  /** No units of the library: wood is not sold by them, but somebody printed a factor. */
+  private static final double LITRES = 1000;
+
+  private static final double CUBIC_INCHES_IN_QUART = 231.0 / 4;
+  private static final double CUBIC_INCHES_IN_CUBIC_FOOT = 12 * 12 * 12;
+
   static final List<Procedure> ALL =
       List.of(
           new Conversion(
@@ -38,7 +44,15 @@ final class UnitProcedures {
               "lumber-in-volume",
               parameter("volume", "m3"),
               new Result("lumber", "B", "bf"),
-              value -> in(cubicMetres(value), ForestUnits.LUMBER_BOARD_FOOT)));
+              value -> in(cubicMetres(value), ForestUnits.LUMBER_BOARD_FOOT)),
+          new Conversion(
+              "quarts-of-litres",
+              parameter("litres", "1"),
+              new Result("quarts", "q", "1"),
+              value ->
+                  in(cubicMetres(value / LITRES), ForestUnits.CUBIC_FOOT)
+                      * CUBIC_INCHES_IN_CUBIC_FOOT
+                      / CUBIC_INCHES_IN_QUART));
 
   private UnitProcedures() {}
 

@@ -49,7 +49,10 @@ class CheckRunTest {
     assertThat(run()).isEqualTo(CheckRun.PASSED);
     assertThat(printed())
         .contains("board/doyle | chase1913/doyle")
-        .contains("optics/division-width: no published check")
+        .contains("optics/division-width: no published check; ")
+        .contains("\nboard/doyle: 270 cells: 270 equal as printed, none failed; 3 computed\n")
+        .contains("\nlog/gost2708: 345 cells: 115 equal as printed, 230 tabulated, none failed\n")
+        .contains("\nlog/sectional-newton: 2 cells: 2 equal as printed, none failed; ")
         .contains(" reference cells, 0 failed");
   }
 

@@ -160,7 +160,8 @@ class ReferenceChecksTest {
     CheckReport report =
         ReferenceChecks.run(Catalogue.of(List.of(new FakeFormula(lookUp, x -> 2))), List.of(table));
     assertThat(report.checks().get(0).count(Verdict.TABULATED)).isOne();
-    assertThat(report.evidence().get(0).words()).isEqualTo("no published check");
+    assertThat(report.evidence().get(0).words())
+        .isEqualTo("no published check; 1 cell: 1 tabulated, none failed");
   }
 
   private static final class OneCell implements PrintedTable {
