@@ -1,6 +1,7 @@
 package org.mensuration.stand;
 
 import java.util.Objects;
+import org.mensuration.formula.EquationText;
 
 /**
  * Which trees make the dominant height; the figure says nothing without it. Trees that are alike in
@@ -15,13 +16,21 @@ public record DominantHeightRule(Kind kind, double number) {
   /** How the thickest trees are told. */
   public enum Kind {
     /** A number per hectare. */
-    THICKEST_PER_HECTARE,
+    THICKEST_PER_HECTARE("thickest per hectare", "above 0"),
     /** A number per acre. */
-    THICKEST_PER_ACRE,
+    THICKEST_PER_ACRE("thickest per acre", "above 0"),
     /** A percentage of the stems. */
-    THICKEST_PERCENT,
+    THICKEST_PERCENT("thickest per cent of the stems", "above 0 up to 100"),
     /** The thickest of each point or plot: the number is 1. */
-    THICKEST_OF_EACH_POINT
+    THICKEST_OF_EACH_POINT("thickest of each point", "1");
+
+    private final String words;
+    private final String allowed;
+
+    Kind(String words, String allowed) {
+      this.words = words;
+      this.allowed = allowed;
+    }
   }
 
   /** The thickest hundred per hectare. */
@@ -46,16 +55,20 @@ public record DominantHeightRule(Kind kind, double number) {
    */
   public DominantHeightRule {
     Objects.requireNonNull(kind, "kind");
-    double most =
+    boolean allowed =
         switch (kind) {
-          case THICKEST_PERCENT -> 100;
-          case THICKEST_OF_EACH_POINT -> 1;
-          default -> Double.MAX_VALUE;
+          case THICKEST_PERCENT -> number > 0 && number <= 100;
+          case THICKEST_OF_EACH_POINT -> number == 1;
+          default -> number > 0 && number < Double.POSITIVE_INFINITY;
         };
-    double least = kind == Kind.THICKEST_OF_EACH_POINT ? 1 : Double.MIN_VALUE;
-    if (!(number >= least && number <= most)) {
+    if (!allowed) {
       throw new IllegalArgumentException(
-          "dominant height of " + number + " by " + kind + ": allowed up to " + most);
+          "dominant height, "
+              + kind.words
+              + ": "
+              + EquationText.number(number)
+              + "; allowed "
+              + kind.allowed);
     }
   }
 
@@ -77,9 +90,12 @@ public record DominantHeightRule(Kind kind, double number) {
    */
   public String text() {
     return switch (kind) {
-      case THICKEST_PER_HECTARE -> "mean height of the thickest " + number + " per hectare";
-      case THICKEST_PER_ACRE -> "mean height of the thickest " + number + " per acre";
-      case THICKEST_PERCENT -> "mean height of the thickest " + number + " % of the stems";
+      case THICKEST_PER_HECTARE ->
+          "mean height of the thickest " + EquationText.number(number) + " per hectare";
+      case THICKEST_PER_ACRE ->
+          "mean height of the thickest " + EquationText.number(number) + " per acre";
+      case THICKEST_PERCENT ->
+          "mean height of the thickest " + EquationText.number(number) + " % of the stems";
       case THICKEST_OF_EACH_POINT -> "mean height of the thickest tree of each point";
     };
   }

@@ -25,6 +25,7 @@ final class Arithmetic {
   private final Formula interval;
   private final Formula combined;
   private final Formula stratifiedMean;
+  private final Formula relativeDensityImperial;
 
   Arithmetic(Catalogue catalogue) {
     divisionWidth = catalogue.formula("optics/division-width");
@@ -42,7 +43,12 @@ final class Arithmetic {
     standardError = catalogue.formula("sampling/standard-error");
     interval = catalogue.formula("sampling/mean-interval");
     combined = catalogue.formula("sampling/combined-error");
+    relativeDensityImperial = catalogue.formula("stand/relative-density-imperial");
     stratifiedMean = catalogue.formula("sampling/stratified-mean");
+  }
+
+  double relativeDensityImperial(double basalAreaFt2Ac, double quadraticMeanIn) {
+    return relativeDensityImperial.apply(basalAreaFt2Ac, quadraticMeanIn);
   }
 
   double divisionWidth(double diameterCm, double divisions) {

@@ -3,6 +3,7 @@ package org.mensuration.validation.worked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.mensuration.gauge.CountChoices;
 import org.mensuration.stand.SampleLayout;
 import org.mensuration.stand.StandTable;
@@ -57,7 +58,7 @@ final class FigurePages {
         "stratum",
         "Lorey's height " + units.lengthUnit(),
         "dominant height " + units.lengthUnit(),
-        "heights from a curve",
+        "trees by curve",
         "density index " + units.stemsUnit(),
         "relative density");
     for (Group group : found.groups()) {
@@ -69,13 +70,42 @@ final class FigurePages {
             PrintUnits.orDash(figures.dominantHeight(), units::height),
             Long.toString(figures.predictedHeights()),
             PrintUnits.orDash(figures.densityIndex(), units::stems),
-            PrintUnits.orDash(figures.relativeDensity(), d -> PrintUnits.fixed(d, 2)));
+            PrintUnits.orDash(relativeDensity(group), d -> PrintUnits.fixed(d, 2)));
       }
     }
     lines.addAll(grid.lines(true));
-    lines.add("  Dominant height: mean of the thickest 100 stems a hectare.");
+    lines.add(
+        "  Dominant height: "
+            + StandFigures.DOMINANT.text()
+            + (units == PrintUnits.METRIC
+                ? "."
+                : ", "
+                    + PrintUnits.fixed(perAcre(StandFigures.DOMINANT.number()), 1)
+                    + " per acre."));
     lines.add("  Density index: Reineke, at a quadratic mean diameter of 25.4 cm (10 in).");
-    lines.add("  Relative density: Curtis, from m²/ha and cm whatever the units of this print.");
+    lines.add(
+        "  Relative density: Curtis, from "
+            + units.basalAreaUnit()
+            + " and "
+            + units.diameterUnit()
+            + "; the other units give another figure.");
+  }
+
+  private static double perAcre(double perHectare) {
+    return Measures.in(Measures.of(perHectare, ForestUnits.PER_HECTARE), ForestUnits.PER_ACRE);
+  }
+
+  private OptionalDouble relativeDensity(Group group) {
+    if (units == PrintUnits.METRIC || group.quadraticMean().isEmpty()) {
+      return group.figures().orElseThrow().relativeDensity();
+    }
+    return OptionalDouble.of(
+        arithmetic.relativeDensityImperial(
+            Measures.in(
+                Measures.squareMetresPerHectare(group.basalArea().mean()),
+                ForestUnits.SQUARE_FOOT_PER_ACRE),
+            Measures.in(
+                Measures.centimetres(group.quadraticMean().getAsDouble()), ForestUnits.INCH)));
   }
 
   private void table(String stratum, StandTable table) {

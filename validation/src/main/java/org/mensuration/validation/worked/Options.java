@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param units units of the print
  * @param rule rule of the sections
  * @param tip form of the tip
+ * @param topDiameterCm over-bark diameter at which a stem is cut off for a product, cm
  * @param skipBadRows whether to compute without the bad rows
  * @param help whether only the help was asked for
  */
@@ -23,6 +24,7 @@ record Options(
     PrintUnits units,
     SectionRule rule,
     TipForm tip,
+    double topDiameterCm,
     boolean skipBadRows,
     boolean help) {
 
@@ -35,6 +37,7 @@ record Options(
         --units U        metric (default) or us
         --section RULE   smalian (default), huber or newton
         --tip FORM       cone (default) or paraboloid
+        --top CM         stems also up to this diameter, in cm; 7 if not given
         --skip-bad-rows  compute without bad rows, and say which they were
         --help           this text
 
@@ -51,6 +54,7 @@ record Options(
     PrintUnits units = PrintUnits.METRIC;
     SectionRule rule = SectionRule.SMALIAN;
     TipForm tip = TipForm.CONE;
+    double top = 7;
     boolean skip = false;
     boolean help = false;
     Iterator<String> rest = arguments.iterator();
@@ -61,12 +65,13 @@ record Options(
         case "--units" -> units = one(option, value(option, rest), PrintUnits.class);
         case "--section" -> rule = one(option, value(option, rest), SectionRule.class);
         case "--tip" -> tip = one(option, value(option, rest), TipForm.class);
+        case "--top" -> top = centimetres(option, value(option, rest));
         case "--skip-bad-rows" -> skip = true;
         case "--help" -> help = true;
         default -> throw new IllegalArgumentException("unknown option " + option);
       }
     }
-    return new Options(folder, units, rule, tip, skip, help);
+    return new Options(folder, units, rule, tip, top, skip, help);
   }
 
   private static String value(String option, Iterator<String> rest) {
@@ -83,6 +88,16 @@ record Options(
     } catch (InvalidPathException e) {
       throw new IllegalArgumentException("--notes wants a folder, not " + text, e);
     }
+  }
+
+  private static double centimetres(String option, String text) {
+    if (new NumberText(true).fault(text, 0).isEmpty()) {
+      double value = NumberText.value(text);
+      if (value > 0 && value < Double.POSITIVE_INFINITY) {
+        return value;
+      }
+    }
+    throw new IllegalArgumentException(option + " wants centimetres above 0, not " + text);
   }
 
   private static <E extends Enum<E>> E one(String option, String text, Class<E> values) {

@@ -166,6 +166,7 @@ final class PointFile {
               : "Dead trees, left out as the notes say",
           key.toString());
     }
+    Uncommon.look(cautions, key, dbh, height);
     if (distance.isPresent()) {
       check(key, point.stratum(), dbh.getAsDouble(), distance.getAsDouble(), to, slope, weight);
     }

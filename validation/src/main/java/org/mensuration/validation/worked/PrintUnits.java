@@ -59,11 +59,6 @@ enum PrintUnits {
     this.landUnit = landUnit;
   }
 
-  /** The top diameter in cm to which wood is usually sold: 7 cm, or 4 in. */
-  double topDiameter() {
-    return this == METRIC ? 7 : Measures.in(Measures.inches(4), CENTIMETRE);
-  }
-
   String basalAreaUnit() {
     return basalAreaUnit;
   }
@@ -147,9 +142,9 @@ enum PrintUnits {
     return fixed(turned(centimetres, CENTIMETRE, INCH), 3);
   }
 
-  /** A height, to 0.1 m or 1 ft. */
+  /** A height, to 0.1. */
   String height(double metres) {
-    return fixed(turned(metres, METRE, FOOT), this == METRIC ? 1 : 0);
+    return fixed(turned(metres, METRE, FOOT), 1);
   }
 
   /** A distance that decides something, with its unit. */

@@ -13,10 +13,15 @@ final class Problems {
 
   private final List<Problem> rows = new ArrayList<>();
   private final List<Problem> references = new ArrayList<>();
-  private long count;
+  private long rowCount;
+  private long referenceCount;
 
   void add(BadNotes bad) {
-    count++;
+    if (bad.reference()) {
+      referenceCount++;
+    } else {
+      rowCount++;
+    }
     List<Problem> kept = bad.reference() ? references : rows;
     if (kept.size() < KEPT) {
       kept.add(bad.problem());
@@ -24,11 +29,11 @@ final class Problems {
   }
 
   boolean none() {
-    return count == 0;
+    return count() == 0;
   }
 
   long count() {
-    return count;
+    return rowCount + referenceCount;
   }
 
   List<Problem> kept() {
@@ -37,18 +42,29 @@ final class Problems {
     return List.copyOf(kept.subList(0, Math.min(KEPT, kept.size())));
   }
 
-  /** The first in full, then the others a line each. */
+  /**
+   * The first in full, then the others a line each. Of rows that only miss another one, beside bad
+   * rows, the first stands for all: most are good once the bad row is.
+   */
   List<String> lines() {
-    List<Problem> kept = kept();
+    List<Problem> listed = rows.isEmpty() ? references : rows;
     List<String> lines = new ArrayList<>();
-    for (int i = 0; i < kept.size(); i++) {
+    for (int i = 0; i < listed.size(); i++) {
       if (i == 1) {
         lines.add("Other bad rows:");
       }
-      lines.add((i == 0 ? "" : "  ") + kept.get(i).text());
+      lines.add((i == 0 ? "" : "  ") + listed.get(i).text());
     }
-    if (count > kept.size()) {
-      lines.add("  and " + (count - kept.size()) + " more");
+    long more = (rows.isEmpty() ? referenceCount : rowCount) - listed.size();
+    if (more > 0) {
+      lines.add("  and " + more + " more");
+    }
+    if (!rows.isEmpty() && !references.isEmpty()) {
+      lines.add(
+          "Rows not used, since a row that they name is missing or bad: "
+              + referenceCount
+              + "; the first is");
+      lines.add("  " + references.get(0).text());
     }
     return lines;
   }

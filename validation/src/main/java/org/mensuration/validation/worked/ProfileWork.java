@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.mensuration.Stems;
+import org.mensuration.kernel.Limits;
 import org.mensuration.quantity.BarkBasis;
 import org.mensuration.stem.Butt;
 import org.mensuration.stem.StemProfile;
@@ -56,11 +57,15 @@ final class ProfileWork {
       return lines;
     }
     Quantity<Length> reached = metres(Math.min(top, from + length));
+    double upper = in(profile.diameterAt(reached), CENTIMETRE);
     lines.add(
         Piece.of("to top", from, in(reached, METRE))
-            .upper(in(profile.diameterAt(reached), CENTIMETRE))
+            .upper(upper)
             .volume(in(profile.volume(stump, reached), CUBIC_METRE))
-            .note("of that, up to the top diameter"));
+            .note(
+                Limits.keepsTo(upper, topDiameter)
+                    ? "of that, up to the top diameter"
+                    : end(stem)));
     return lines;
   }
 
@@ -75,6 +80,12 @@ final class ProfileWork {
             : Butt.atLowestReading();
     BarkBasis bark = stem.bark().equals("under") ? BarkBasis.UNDER : BarkBasis.OVER;
     return Stems.profile(readings, bark, butt, tip(stem, tip));
+  }
+
+  private static String end(Stem stem) {
+    return stem.end().equals("break")
+        ? "not reached: the stem breaks off thicker than the top diameter"
+        : "not reached: the highest reading is thicker than the top diameter";
   }
 
   /** A stem that broke, or whose tip was not measured, ends at its highest reading. */

@@ -31,7 +31,7 @@ final class Report {
 
   static List<String> of(Findings found, Options options) {
     Report report = new Report(found, options);
-    report.lines.add(SAFETY);
+    report.wrap("", SAFETY);
     report.cautions();
     report.measured();
     report.stand();
@@ -74,7 +74,7 @@ final class Report {
           "",
           "breast height "
               + units.finely(stratum.breastHeight())
-              + ", tree exactly at its limit "
+              + ", tree exactly at its limit: "
               + (stratum.tieIsIn() ? "in" : "out")
               + (stratum.minimumDbh().isPresent()
                   ? ", trees from "
@@ -109,7 +109,7 @@ final class Report {
     grid.row(
         "",
         "from the stump up, and to a top of "
-            + units.diameter(units.topDiameter())
+            + units.diameter(options.topDiameterCm())
             + " "
             + units.diameterUnit());
     grid.row("Diameters", "optics/diameter-from-divisions; scale without slope compensation:");
@@ -117,7 +117,7 @@ final class Report {
     grid.row("Heights", "by tape or pole, or height/tangent from the distance to the axis");
     grid.row("Estimates", "point/basal-area, gauge/tree-factor, tree/volume-basal-area-ratio,");
     grid.row("", "stand/quadratic-mean-diameter, stand/volume, sampling/standard-error,");
-    grid.row("", "sampling/mean-interval, sampling/points-needed, sampling/combined-error");
+    grid.row("", "sampling/mean-interval, sampling/points-needed, sampling/combined-error,");
     if (found.stand() != null) {
       grid.row("", "sampling/stratified-mean, sampling/stratified-standard-error,");
       grid.row("", "sampling/points-needed-neyman for the points needed in the stand");
@@ -206,7 +206,7 @@ final class Report {
             + group.points()
             + " points"
             + (group.notTaken() > 0 ? ", " + group.notTaken() + " not taken" : "")
-            + "; for a 10 % error of basal area: "
+            + "; for a 95 % interval of basal area of ±10 %: "
             + PrintUnits.orDash(group.pointsNeeded(), n -> PrintUnits.fixed(n, 0))
             + " points");
     estimate(

@@ -12,6 +12,9 @@ import org.mensuration.units.Measures;
 
 /** Heights, densities and classes of a stratum. Stateless and thread-safe. */
 final class StandFigures {
+  /** Which trees make the dominant height of the print. */
+  static final DominantHeightRule DOMINANT = DominantHeightRule.HUNDRED_PER_HECTARE;
+
   private StandFigures() {}
 
   static Group.Figures of(Stratum stratum, StratumTally tally, StandEstimate estimate) {
@@ -39,10 +42,7 @@ final class StandFigures {
   private static OptionalDouble dominant(StratumTally tally) {
     try {
       return metres(
-          Optional.of(
-              Stands.dominantHeight(
-                      tally.plan(), tally.kept(), DominantHeightRule.HUNDRED_PER_HECTARE)
-                  .height()));
+          Optional.of(Stands.dominantHeight(tally.plan(), tally.kept(), DOMINANT).height()));
     } catch (IllegalArgumentException e) {
       // Fewer than a hundred stems a hectare, or a tree without height.
       return OptionalDouble.empty();

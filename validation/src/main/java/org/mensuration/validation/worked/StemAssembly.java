@@ -144,9 +144,16 @@ final class StemAssembly {
       throw row.row().bad("station", "a station with a distance, to turn angles into heights");
     }
     double from = base.height().orElse(0);
+    double baseAngle = base.angle().getAsDouble();
+    if (!(row.angle().getAsDouble() >= baseAngle)) {
+      throw row.row()
+          .bad(
+              "sight_angle_deg",
+              "an angle not below that of the base, " + base.row().text("sight_angle_deg"));
+    }
     double distance = station.axisDistance().getAsDouble();
     return OptionalDouble.of(
-        from + arithmetic.height(distance, row.angle().getAsDouble(), base.angle().getAsDouble()));
+        from + arithmetic.height(distance, row.angle().getAsDouble(), baseAngle));
   }
 
   private double diameter(StemRow row) {

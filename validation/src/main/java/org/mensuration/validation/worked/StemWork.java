@@ -42,12 +42,7 @@ final class StemWork {
   static StemVolume measure(
       Arithmetic arithmetic, Options options, Stem stem, OptionalDouble stumpHeight) {
     return new StemWork(
-            arithmetic,
-            options.rule(),
-            options.tip(),
-            stem,
-            stumpHeight,
-            options.units().topDiameter())
+            arithmetic, options.rule(), options.tip(), stem, stumpHeight, options.topDiameterCm())
         .measure();
   }
 
@@ -119,7 +114,7 @@ final class StemWork {
     }
     if (bottom > stump + LEVEL) {
       pieces.add(
-          Piece.of("butt", stump, bottom)
+          Piece.of(start > 0 ? "foot" : "butt", stump, bottom)
               .upper(d)
               .volume(arithmetic.huber(d, bottom - stump))
               .note("as wide as the lowest reading"));

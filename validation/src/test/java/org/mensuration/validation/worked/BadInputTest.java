@@ -133,6 +133,28 @@ class BadInputTest {
   }
 
   @Test
+  void rowsThatMissABadRowAreCountedBesideIt() {
+    var outcome = notes.swap("stand.csv", "all,10,4", "all,10,0").run();
+
+    assertThat(outcome.err())
+        .startsWith("Nothing was computed. Bad rows: 6\nstand.csv, line 2, column gauge_factor")
+        .endsWith(
+            "Rows not used, since a row that they name is missing or bad: 5; the first is\n"
+                + "  points.csv, line 2, column stratum: found \"all\", wanted a stratum of"
+                + " stand.csv\n");
+  }
+
+  @Test
+  void aSightBelowTheBaseIsNamedByItsOwnCell() {
+    notes.swap("stems.csv", "gauge,,base,,,", "gauge,steep,base,,-5,");
+    notes.swap("stems.csv", "flat,reading,11.3,,5", "steep,reading,,-60,5");
+
+    assertThat(notes.run().err())
+        .contains("line 5, column sight_angle_deg: found \"-60\", wanted an angle not below that")
+        .contains("of the base, -5\n");
+  }
+
+  @Test
   void badRowsAreSkippedOnlyWhenAskedAndThenSaid() {
     notes.swap("points.csv", "P1,all,taken,2,30", "P1,all,taken,2,-30");
 
@@ -158,6 +180,10 @@ class BadInputTest {
         .startsWith("unknown option --colour\nWorks a");
     assertThat(Folder.run(List.of("--units", "UK")).err())
         .startsWith("--units wants one of metric, us, not UK");
+    for (String top : List.of("0", "-1", "x", "1e3", "9".repeat(400))) {
+      assertThat(Folder.run(List.of("--top", top)).err())
+          .startsWith("--top wants centimetres above 0, not " + top);
+    }
     assertThat(Folder.run(List.of("--units")).err()).startsWith("--units wants a value");
     assertThat(Folder.run(List.of("--help")).out()).contains("--skip-bad-rows");
     assertThat(Folder.run(List.of("--help")).status()).isZero();

@@ -131,4 +131,17 @@ class ChoicesTest {
         .contains("all not noted 3.0 72 4.0 33")
         .contains("all all 3.0 72 4.0 33");
   }
+
+  @Test
+  void uncommonSizesArePointedOutAndTakenAsNoted() {
+    notes.swap("points.csv", "P3,all,taken,1,20", "P3,all,taken,1,400");
+    notes.swap("points.csv", "slope_deg\n", "slope_deg,height_m\n");
+    String rows = notes.text("points.csv").replace(",,,,,\n", ",,,,,,\n");
+    notes.put("points.csv", rows.replace("P1,all,taken,2,30,,,,,,", "P1,all,taken,2,30,,,,,,65"));
+
+    assertThat(notes.run().flat())
+        .contains("Uncommon sizes, taken as noted; look at these rows again: point P3 tree 1")
+        .contains(
+            "slender or squat trees, taken as noted; look at these rows again: point P1 tree 2");
+  }
 }

@@ -64,7 +64,29 @@ class RulesTest {
     assertThat(lines)
         .anyMatch(l -> l.startsWith("all basal area ft²/ac 17.4 "))
         .contains("volume 36.3")
-        .anyMatch(l -> l.startsWith("tip 37 70 7.9 "));
+        .anyMatch(l -> l.startsWith("tip 37.1 69.9 7.9 "));
+  }
+
+  @Test
+  void theTopDiameterIsTheSameWoodInAllUnits() {
+    // A cone of 20 cm at 11.3 m to 21.3 m has 10 cm at 16.3 m, 53.5 ft; the profile ends so too.
+    assertThat(notes.run("--top", "10").words())
+        .anyMatch(l -> l.startsWith("to top 0.3 16.3 - - 10.0 "));
+    assertThat(notes.run("--top", "10", "--units", "us").words())
+        .anyMatch(l -> l.startsWith("to top 1.0 53.5 - - 3.9 "));
+  }
+
+  @Test
+  void aTopDiameterThatIsNotReachedIsSaid() {
+    assertThat(notes.swap("stems.csv", "tip,21.3", "break,11.3").run().words())
+        .anyMatch(
+            l ->
+                l.startsWith("to top 0.3 11.3 ")
+                    && l.endsWith(
+                        "not reached: the stem breaks off thicker than the top diameter"));
+    notes.swap("stems.csv", "A,P1,1,gauge,,break,11.3,,,,\n", "");
+    assertThat(notes.run().words())
+        .anyMatch(l -> l.endsWith("the highest reading is thicker than the top diameter"));
   }
 
   @Test
