@@ -20,6 +20,11 @@ import org.mensuration.units.UnitReader;
 /**
  * Gauges that count trees at a sample point. Stateless and thread-safe.
  *
+ * <p>A gauge is taken to be right on a slope: the device allows for it, or trees at the limit are
+ * checked by their horizontal distance. A blade, rod or prism held square to each sight is not; say
+ * so by {@link AngleGauge#uncompensated}, and each tree then needs the slope of its sight. A gauge
+ * made of the divisions of an optical scale is as the scale is.
+ *
  * <p>Look up only when standing still; keep well away from dead, hung-up or wind-loaded trees and
  * stop in wind; never sight toward the sun; enter a neighbour's land only with leave.
  */
@@ -118,7 +123,7 @@ public final class AngleGauges {
 
   /**
    * Divisions of an optical scale as a gauge ({@code gauge/factor-from-divisions}): a tree counts
-   * that fills them at breast height.
+   * that fills them at breast height. The gauge allows for slope if the scale does.
    *
    * @param scale the scale
    * @param divisions divisions that a counted tree fills, above zero
@@ -126,9 +131,11 @@ public final class AngleGauges {
    * @throws OutOfDomainException if the divisions are not above zero or not finite
    */
   public static AngleGauge ofDivisions(RatioScale scale, double divisions) {
-    return FactorGauge.of(
-        GaugeDeviceFormulas.FACTOR_FROM_DIVISIONS.value(divisions, scale.ratio()),
-        GaugeDeviceFormulas.FACTOR_FROM_DIVISIONS_APPROXIMATE.value(divisions, scale.ratio()));
+    AngleGauge gauge =
+        FactorGauge.of(
+            GaugeDeviceFormulas.FACTOR_FROM_DIVISIONS.value(divisions, scale.ratio()),
+            GaugeDeviceFormulas.FACTOR_FROM_DIVISIONS_APPROXIMATE.value(divisions, scale.ratio()));
+    return scale.compensated() ? gauge : gauge.uncompensated();
   }
 
   /**

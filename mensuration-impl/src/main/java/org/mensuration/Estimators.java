@@ -24,17 +24,18 @@ public final class Estimators {
   /**
    * A ratio of means ({@code sampling/ratio-estimate}, {@code sampling/ratio-standard-error}).
    *
-   * @param below readings below the line, above zero
-   * @param above readings above the line, of the same units
+   * @param denominators readings of the denominator, above zero
+   * @param numerators readings of the numerator on the same plots in the same order
    * @param fraction part of the population that was read, from 0 and below 1
    * @return the ratio with its error of first order, divisor n - 1
    * @throws OutOfDomainException if a reading is outside, or there is only one
    */
-  public static EstimatedNumber ratio(double[] below, double[] above, double fraction) {
-    double ratio = SamplingFormulas.RATIO_ESTIMATE.applyTo(below, above);
+  public static EstimatedNumber ratio(double[] denominators, double[] numerators, double fraction) {
+    double ratio = SamplingFormulas.RATIO_ESTIMATE.applyTo(denominators, numerators);
     double error =
-        EstimationFormulas.RATIO_STANDARD_ERROR.applyTo(below, above, new double[] {fraction});
-    return new EstimatedNumber(ratio, error, below.length - 1.0);
+        EstimationFormulas.RATIO_STANDARD_ERROR.applyTo(
+            denominators, numerators, new double[] {fraction});
+    return new EstimatedNumber(ratio, error, denominators.length - 1.0);
   }
 
   /**
@@ -42,7 +43,7 @@ public final class Estimators {
    * sampling/regression-standard-error}).
    *
    * @param known readings of the variable whose mean is known
-   * @param wanted readings of the variable wanted, of the same units
+   * @param wanted readings of the variable wanted, on the same plots in the same order
    * @param knownMean mean of the known variable over the population
    * @param fraction part of the population that was read, from 0 and below 1
    * @return the mean with its error, divisor n - 2

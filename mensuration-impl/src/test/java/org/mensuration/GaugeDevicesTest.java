@@ -27,6 +27,7 @@ import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.gauge.AngleGauge;
 import org.mensuration.gauge.LimitPosition;
 import org.mensuration.gauge.TieRule;
+import org.mensuration.optics.RatioScale;
 
 class GaugeDevicesTest {
   private static final AngleGauge FOUR = AngleGauges.ofFactor(squareMetresPerHectare(4));
@@ -74,6 +75,15 @@ class GaugeDevicesTest {
     assertThat(smallAngle(face)).isEqualTo(metric(face)).isCloseTo(4, within(1e-14));
     assertThat(smallAngle(AngleGauges.calibratedOnFlatTargetEdge(metres(1), List.of(metres(25)))))
         .isCloseTo(4, within(1e-14));
+  }
+
+  @Test
+  void divisionsAllowForSlopeIfTheirScaleDoes() {
+    RatioScale plain = OpticalScales.ofRatio(0.02);
+    assertThat(AngleGauges.ofDivisions(plain, 2).compensated()).isFalse();
+    assertThat(AngleGauges.ofDivisions(OpticalScales.compensating(plain), 2).compensated())
+        .isTrue();
+    assertThat(AngleGauges.ofPrism(4).compensated()).isTrue();
   }
 
   @Property

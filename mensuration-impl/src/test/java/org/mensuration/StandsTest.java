@@ -36,7 +36,7 @@ class StandsTest {
             CountPoint.of("2", CountedTree.of(centimetres(28)).half()),
             CountPoint.of("3"));
     StandEstimate stand = Stands.estimate(gauge, points);
-    Interval<BasalAreaPerArea> interval = stand.basalArea().interval(0.95);
+    Interval<BasalAreaPerArea> interval = stand.basalArea().interval(95);
 
     assertThat(in(stand.basalArea().value(), SQUARE_METRE_PER_HECTARE))
         .isCloseTo(14.0 / 3, within(1e-15));
@@ -46,7 +46,10 @@ class StandsTest {
         .isCloseTo(14.0 / 3 + half, within(1e-5));
     assertThat(in(interval.lower(), SQUARE_METRE_PER_HECTARE))
         .isCloseTo(14.0 / 3 - half, within(1e-5));
-    assertThat(interval).isEqualTo(stand.basalArea().interval(0.95));
+    assertThat(interval).isEqualTo(stand.basalArea().interval(95));
+    assertThat(stand.remarks())
+        .contains(
+            "the 95 % interval of basal area reaches below zero: too few points for so uneven counts");
   }
 
   @Test
@@ -101,7 +104,7 @@ class StandsTest {
     StandEstimate stand = Stands.estimate(FOUR, List.of(CountPoint.ofCount("only", 6)));
     assertThat(in(stand.basalArea().value(), SQUARE_METRE_PER_HECTARE)).isEqualTo(24);
     assertThat(stand.basalArea().degreesOfFreedom()).isZero();
-    assertThatThrownBy(() -> stand.basalArea().interval(0.95))
+    assertThatThrownBy(() -> stand.basalArea().interval(95))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining("basal area: one point has no standard error and no interval");
     assertThatThrownBy(() -> stand.basalArea().standardError())
@@ -115,7 +118,7 @@ class StandsTest {
     StandEstimate stand = Stands.estimate(FOUR, List.of(CountPoint.of("1"), CountPoint.of("2")));
     assertThat(in(stand.stems().value(), PER_HECTARE)).isZero();
     assertThat(stand.quadraticMeanDiameter()).isEmpty();
-    assertThat(in(stand.basalArea().interval(0.9).upper(), SQUARE_METRE_PER_HECTARE)).isZero();
+    assertThat(in(stand.basalArea().interval(90).upper(), SQUARE_METRE_PER_HECTARE)).isZero();
     assertThatThrownBy(() -> stand.basalArea().pointsNeeded(10))
         .hasMessageContaining("no tree was counted");
   }
@@ -136,10 +139,10 @@ class StandsTest {
     for (double weight : new double[] {0.99, Double.NaN, Double.POSITIVE_INFINITY}) {
       assertThatThrownBy(() -> tree.withEdgeWeight(weight)).hasMessageContaining("edge weight");
     }
-    for (double confidence : new double[] {0, 1, Double.NaN, 95}) {
+    for (double confidence : new double[] {0, 0.95, 49.9, 100, Double.NaN}) {
       StandEstimate stand = Stands.estimate(FOUR, List.of(CountPoint.of("1"), CountPoint.of("2")));
       assertThatThrownBy(() -> stand.basalArea().interval(confidence))
-          .hasMessageContaining("allowed (0, 1)");
+          .hasMessageContaining("[50, 100)");
     }
   }
 

@@ -66,7 +66,7 @@ class StrataTest {
     double deviation = (10 * 4 + 30 * 2 * Math.sqrt(8)) / 40;
     assertThat(basal.coefficientOfVariation()).isCloseTo(100 * deviation / 15, within(1e-12));
     assertThat(basal.pointsNeeded(20)).isEqualTo(SampleSizes.points(100 * deviation / 15, 20, 95));
-    assertThat(in(basal.interval(0.9).upper(), SQUARE_METRE_PER_HECTARE)).isGreaterThan(15 + error);
+    assertThat(in(basal.interval(90).upper(), SQUARE_METRE_PER_HECTARE)).isGreaterThan(15 + error);
     assertThat(in(stand.area(), HECTARE)).isEqualTo(40);
     assertThat(stand.strata()).hasSize(2);
   }
@@ -139,7 +139,7 @@ class StrataTest {
         Stands.stratified(List.of(stratum("a", 10, 10, 12, 14), stratum("b", 30, 4)));
     assertThat(in(single.basalArea().value(), SQUARE_METRE_PER_HECTARE))
         .isCloseTo(12, within(1e-13));
-    assertThatThrownBy(() -> single.basalArea().interval(0.95))
+    assertThatThrownBy(() -> single.basalArea().interval(95))
         .hasMessageContaining("a stratum has one point");
     assertThat(single.totalStems().degreesOfFreedom()).isZero();
     Stratum unmeasured =

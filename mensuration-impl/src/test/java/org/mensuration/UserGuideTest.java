@@ -114,7 +114,7 @@ class UserGuideTest {
     StandEstimate stand = Stands.estimate(gauge, points);
     double squareMetresPerHectare = in(stand.basalArea().value(), SQUARE_METRE_PER_HECTARE);
     double stemsPerHectare = in(stand.stems().value(), PER_HECTARE);
-    Interval<BasalAreaPerArea> interval = stand.basalArea().interval(0.95); // sampling error only
+    Interval<BasalAreaPerArea> interval = stand.basalArea().interval(95); // sampling error only
     // end stand
     // 3½ trees of 4 m²/ha at three points, each standing for 4 over its own basal area.
     assertThat(squareMetresPerHectare).isCloseTo(14.0 / 3, within(1e-14));
@@ -169,7 +169,7 @@ class UserGuideTest {
     StandTable table = estimate.table(); // its rows add up to the stand
     Stratum all = new Stratum("all", hectares(12), estimate); // the area is stated
     StratifiedEstimate total = Stands.stratified(List.of(all));
-    Interval<Volume> cubicMetres = total.totalVolume().interval(0.95);
+    Interval<Volume> cubicMetres = total.totalVolume().interval(95);
     List<String> printBesideIt = total.remarks(); // choices, cautions, what was left out
     // end stand-in-total
     assertThat(table.cells()).hasSize(4);

@@ -45,12 +45,13 @@ public interface Estimated<Q extends Quantity<Q>> {
   /**
    * The interval by Student's t.
    *
-   * @param confidence the chance that it holds the mean, between 0 and 1, such as 0.95
+   * @param confidencePercent the chance that it holds the mean in per cent, from 50 and below 100,
+   *     such as 95
    * @return the interval; its lower end may fall below zero
    * @throws IllegalStateException if there is only one point
-   * @throws IllegalArgumentException if the confidence is not between 0 and 1
+   * @throws IllegalArgumentException if the chance is outside
    */
-  Interval<Q> interval(double confidence);
+  Interval<Q> interval(double confidencePercent);
 
   /**
    * Points that would bring the interval of 95 % down to an allowable error.

@@ -10,25 +10,26 @@ import org.mensuration.quantity.Physical;
  *
  * @param lower lower end; below zero where the sample is small and uneven, since it is not cut off
  * @param upper upper end
- * @param confidence the chance, between 0 and 1
+ * @param confidencePercent the chance in per cent, from 50 and below 100
  * @param <Q> kind of quantity
  */
 public record Interval<Q extends Quantity<Q>>(
-    Quantity<Q> lower, Quantity<Q> upper, double confidence) {
+    Quantity<Q> lower, Quantity<Q> upper, double confidencePercent) {
 
   /**
    * Checks the chance.
    *
    * @param lower lower end
    * @param upper upper end
-   * @param confidence the chance, between 0 and 1
-   * @throws IllegalArgumentException if the chance is not between 0 and 1
+   * @param confidencePercent the chance in per cent, from 50 and below 100
+   * @throws IllegalArgumentException if the chance is outside
    */
   public Interval {
     Objects.requireNonNull(lower, "lower");
     Objects.requireNonNull(upper, "upper");
-    if (!(confidence > 0 && confidence < 1)) {
-      throw new IllegalArgumentException("confidence " + confidence + ", allowed (0, 1)");
+    if (!(confidencePercent >= 50 && confidencePercent < 100)) {
+      throw new IllegalArgumentException(
+          "confidence " + confidencePercent + " %, allowed [50, 100) %, such as 95");
     }
   }
 
@@ -36,14 +37,14 @@ public record Interval<Q extends Quantity<Q>>(
   public boolean equals(Object other) {
     return other instanceof Interval<?> interval
         && lower.getUnit().isCompatible(interval.lower.getUnit())
-        && confidence == interval.confidence
+        && confidencePercent == interval.confidencePercent
         && system(lower) == system(interval.lower)
         && system(upper) == system(interval.upper);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(Physical.hash(lower), Physical.hash(upper), confidence);
+    return Objects.hash(Physical.hash(lower), Physical.hash(upper), confidencePercent);
   }
 
   private static double system(Quantity<?> quantity) {

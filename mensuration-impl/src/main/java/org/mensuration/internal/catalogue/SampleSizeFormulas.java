@@ -83,7 +83,8 @@ public final class SampleSizeFormulas {
             Domain.atLeast(0),
             "standard deviation of the points of each stratum over its mean")
         .input("allowable_error", "E", "%", Domain.above(0), "half width over the mean")
-        .input("confidence", "C", "%", Domain.open(0, 100), "chance that the interval holds")
+        .input(
+            "confidence", "C", "%", SamplingFormulas.CONFIDENCE, "chance that the interval holds")
         .gives(
             "points",
             "N",

@@ -27,7 +27,9 @@ import org.mensuration.source.Role;
 public final class SamplingFormulas {
   private static final Domain NOT_NEGATIVE = Domain.atLeast(0);
   private static final Domain POSITIVE = Domain.above(0);
-  private static final Domain CONFIDENCE = Domain.open(0, 100);
+
+  /** From 50, so that a share such as 0.95 is refused and not taken for less than one per cent. */
+  static final Domain CONFIDENCE = Domain.fromBelow(50, 100);
 
   /** Standard error. */
   public static final BoundFormula STANDARD_ERROR =

@@ -76,15 +76,17 @@ record CountEstimate(
           new TableRows(sums.cells, groups, points, basalAreaUnit, !missing.volume().isPresent());
       table = Optional.of(rows.table(plan.classes().get(), plan.group()));
     }
-    return new CountEstimate(
-        plan,
-        points,
+    PointMean<BasalAreaPerArea> basal =
         PointMean.of(
             "basal area",
             points,
             ExactMoments.mean(sums.basalArea.total(), basalAreaUnit, points),
             sums.basalArea.deviation() * basalAreaUnit,
-            ForestUnits.SQUARE_METRE_PER_HECTARE),
+            ForestUnits.SQUARE_METRE_PER_HECTARE);
+    return new CountEstimate(
+        plan,
+        points,
+        basal,
         mean("stems", sums.stems, ForestUnits.PER_HECTARE),
         mean("volume", sums.volume, ForestUnits.CUBIC_METRE_PER_HECTARE),
         ratio(sums.diameters, sums.stems.total()),
@@ -95,7 +97,7 @@ record CountEstimate(
         notices.predicted,
         notices.leftOut,
         notices.beyondLimit,
-        notices.text(plan, points));
+        notices.text(plan, points, basal.reachesBelowZero()));
   }
 
   private static <Q extends Quantity<Q>> PointMean<Q> mean(

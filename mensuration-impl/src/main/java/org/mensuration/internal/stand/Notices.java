@@ -101,10 +101,14 @@ final class Notices {
     other.corrections.forEach((name, number) -> corrections.merge(name, number, Long::sum));
   }
 
-  List<String> text(TallyPlan plan, int points) {
+  List<String> text(TallyPlan plan, int points, boolean belowZero) {
     List<String> lines = new ArrayList<>(plan.text());
     if (points < 2) {
       lines.add("one point: no standard error and no interval");
+    }
+    if (belowZero) {
+      lines.add(
+          "the 95 % interval of basal area reaches below zero: too few points for so uneven counts");
     }
     if (leftOut > 0) {
       lines.add("stems left out by these choices: " + leftOut);

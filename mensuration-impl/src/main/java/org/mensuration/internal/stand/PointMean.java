@@ -60,22 +60,24 @@ public record PointMean<Q extends Quantity<Q>>(
   }
 
   @Override
-  public Interval<Q> interval(double confidence) {
+  public Interval<Q> interval(double confidencePercent) {
     requireSpread();
-    if (!(confidence > 0 && confidence < 1)) {
-      throw new IllegalArgumentException(
-          what + ": confidence " + confidence + ", allowed (0, 1), such as 0.95");
-    }
     double half =
-        SamplingFormulas.MEAN_INTERVAL.value(mean, error, degreesOfFreedom, 100 * confidence);
+        SamplingFormulas.MEAN_INTERVAL.value(mean, error, degreesOfFreedom, confidencePercent);
     return new Interval<>(
-        Measures.of(mean - half, unit), Measures.of(mean + half, unit), confidence);
+        Measures.of(mean - half, unit), Measures.of(mean + half, unit), confidencePercent);
   }
 
   @Override
   public long pointsNeeded(double allowableErrorPercent) {
     return (long)
         SamplingFormulas.POINTS_NEEDED.value(coefficientOfVariation(), allowableErrorPercent, 95);
+  }
+
+  /** Whether the interval of 95 % does: a sample too small for its spread. */
+  boolean reachesBelowZero() {
+    return degreesOfFreedom > 0
+        && mean - SamplingFormulas.MEAN_INTERVAL.value(mean, error, degreesOfFreedom, 95) < 0;
   }
 
   private void requireSpread() {

@@ -42,8 +42,8 @@ record StrataMean<Q extends Quantity<Q>>(
   }
 
   @Override
-  public Interval<Q> interval(double confidence) {
-    return mean.interval(confidence);
+  public Interval<Q> interval(double confidencePercent) {
+    return mean.interval(confidencePercent);
   }
 
   @Override

@@ -150,8 +150,22 @@ public final class StrataPoints {
     if (!(error > 0)) {
       return error;
     }
-    double freedom = Estimation.effectiveFreedom(weights, errors(counts), counts);
+    // Over the largest, so that no fourth power vanishes or overflows.
+    double[] errors = errors(counts);
+    double freedom = Estimation.effectiveFreedom(overLargest(weights), overLargest(errors), counts);
     return StudentT.halfWidth(error, freedom, confidencePercent);
+  }
+
+  private static double[] overLargest(double[] values) {
+    double largest = 0;
+    for (double value : values) {
+      largest = Math.max(largest, value);
+    }
+    double[] shares = new double[values.length];
+    for (int i = 0; i < shares.length; i++) {
+      shares[i] = values[i] / largest;
+    }
+    return shares;
   }
 
   private double error(double[] counts) {
