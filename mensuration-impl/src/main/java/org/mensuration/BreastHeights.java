@@ -90,11 +90,11 @@ public final class BreastHeights {
   }
 
   /**
-   * All of them.
+   * All heights at which a diameter is taken; {@link #frenchGirth} is one of girths.
    *
    * @return from the lowest on
    */
   public static List<BreastHeight> all() {
-    return List.of(japan(), europe(), india(), unitedStates(), newZealand(), frenchGirth());
+    return List.of(japan(), europe(), india(), unitedStates(), newZealand());
   }
 }

@@ -130,7 +130,8 @@ class DiametersTest {
 
   @Test
   void breastHeightIsAParameter() {
-    assertThat(BreastHeights.all()).hasSize(6).doesNotHaveDuplicates();
+    assertThat(BreastHeights.all()).hasSize(5).doesNotHaveDuplicates();
+    assertThat(BreastHeights.all()).doesNotContain(BreastHeights.frenchGirth());
     assertThat(in(BreastHeights.unitedStates().height(), ForestUnits.METRE))
         .isCloseTo(1.3716, within(1e-15));
     assertThat(BreastHeights.unitedStates()).isNotEqualTo(BreastHeights.india());

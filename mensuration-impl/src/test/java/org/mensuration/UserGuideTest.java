@@ -220,7 +220,7 @@ class UserGuideTest {
   @Test
   void stem() {
     // begin stem
-    OpticalScale scale = OpticalScales.calibratedOnStem(centimetres(54), 8); // at breast height
+    OpticalScale scale = OpticalScales.calibratedOnStem(centimetres(54), 8); // allows for slope
     StemStation station = Stems.station(metres(20), degrees(-4.5)); // distance, sight to base
     double[] sights = {-0.8, 3, 6.7, 10.2, 14, 17.6, 21.3, 25.2, 28.8, 32, 35.4, 38.5};
     double[] divisions = {8, 7.5, 7, 6.75, 6.5, 6, 5.5, 5, 4.25, 3.5, 2.5, 1.5};
