@@ -57,6 +57,17 @@ public final class GirthVolume {
   }
 
   /**
+   * Cylinder of a girth by the printed divisor.
+   *
+   * @param girthIn girth in inches
+   * @param lengthFt length in feet
+   * @return cubic feet
+   */
+  public static double cylinderByDivisor(double girthIn, double lengthFt) {
+    return girthIn * girthIn * lengthFt / 1809.5;
+  }
+
+  /**
    * Cylinder of a girth from the content of one foot, rounded to thousandths with halves down.
    *
    * @param girthIn girth in inches

@@ -22,6 +22,29 @@ public final class HeightSights {
   }
 
   /**
+   * Height of a point above the eye from the straight distance to it.
+   *
+   * @param straightM straight distance to the point in m
+   * @param angleDeg angle to the point
+   * @return height in m, below the eye negative
+   */
+  public static double aboveEyeStraight(double straightM, double angleDeg) {
+    return straightM * sine(angleDeg);
+  }
+
+  /**
+   * Height of a point above the eye from the straight distance to the base.
+   *
+   * @param slopeDistanceM straight distance to the base in m
+   * @param baseDeg angle to the base
+   * @param angleDeg angle to the point
+   * @return height in m, below the eye negative
+   */
+  public static double aboveEyeFromBase(double slopeDistanceM, double baseDeg, double angleDeg) {
+    return slopeDistanceM * (Slope.cos(baseDeg) * tangent(angleDeg));
+  }
+
+  /**
    * Height on level ground from the angle to the tip and the height of the eye.
    *
    * @param distanceM horizontal distance in m

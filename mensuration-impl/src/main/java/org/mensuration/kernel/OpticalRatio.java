@@ -183,6 +183,29 @@ public final class OpticalRatio {
   }
 
   /**
+   * Distance from a base held at the eye, one sight square to it.
+   *
+   * @param baseM length of the base in m
+   * @param parallaxDeg angle by which the other sight leans in, in degrees
+   * @return distance in m
+   */
+  public static double distanceFromOwnBase(double baseM, double parallaxDeg) {
+    return baseM / Slope.tan(parallaxDeg);
+  }
+
+  /**
+   * Standard error of a distance from a base held at the eye.
+   *
+   * @param baseM length of the base in m
+   * @param distanceM distance in m
+   * @param angleErrorDeg standard error of the angle in degrees
+   * @return standard error in m
+   */
+  public static double ownBaseError(double baseM, double distanceM, double angleErrorDeg) {
+    return StrictMath.toRadians(angleErrorDeg) * (baseM + distanceM * (distanceM / baseM));
+  }
+
+  /**
    * Horizontal distance from the intercept on an upright rod.
    *
    * @param multiplier constant of the instrument

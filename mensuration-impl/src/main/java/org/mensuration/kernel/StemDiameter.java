@@ -50,6 +50,20 @@ public final class StemDiameter {
   }
 
   /**
+   * Quadratic mean of diameters.
+   *
+   * @param diametersCm diameters in cm, at least one
+   * @return mean in cm
+   */
+  public static double quadraticMean(double[] diametersCm) {
+    double root = 0;
+    for (double diameter : diametersCm) {
+      root = StrictMath.hypot(root, diameter);
+    }
+    return root / Math.sqrt(diametersCm.length);
+  }
+
+  /**
    * Geometric mean of two diameters. Two roots, so that no product under- or overflows.
    *
    * @param firstCm one diameter in cm

@@ -113,4 +113,18 @@ public final class StemForm {
   public static double verticalHeight(double lengthM, double leanDeg) {
     return lengthM * StrictMath.cos(Math.toRadians(leanDeg));
   }
+
+  /**
+   * Sectional area at breast height from the tip of a stem and its form factors with and without.
+   *
+   * @param tipM3 volume of the tip in m³
+   * @param wholeFactor form factor of the whole stem
+   * @param stemFactor form factor of the stem without the tip
+   * @param heightM height of the tree in m
+   * @return area in m²
+   */
+  public static double sectionFromTip(
+      double tipM3, double wholeFactor, double stemFactor, double heightM) {
+    return tipM3 / (wholeFactor - stemFactor) / heightM;
+  }
 }

@@ -83,6 +83,32 @@ public final class StemSolid {
   }
 
   /**
+   * The same with what swells at the butt.
+   *
+   * @param diameterCm diameter at the measuring point
+   * @param guideHeightM height of half that diameter above the cut
+   * @param pointHeightM height of the measuring point above the cut
+   * @param tenths how often a tenth of the diameter goes into the surplus half way up to the point
+   * @return volume in m³
+   */
+  public static double presslerSwollen(
+      double diameterCm, double guideHeightM, double pointHeightM, double tenths) {
+    return pressler(diameterCm, guideHeightM + pointHeightM * (0.5 + tenths / 3));
+  }
+
+  /**
+   * Volume of a tree from that of its tip and the form factors with and without the tip.
+   *
+   * @param tipM3 volume of the tip in m³
+   * @param wholeFactor form factor of the whole stem
+   * @param stemFactor form factor of the stem without the tip
+   * @return volume in m³
+   */
+  public static double fromTip(double tipM3, double wholeFactor, double stemFactor) {
+    return tipM3 * (wholeFactor / (wholeFactor - stemFactor));
+  }
+
+  /**
    * Hossfeld for a stem that runs out in a tip.
    *
    * @param thirdCm diameter a third of the length from the base

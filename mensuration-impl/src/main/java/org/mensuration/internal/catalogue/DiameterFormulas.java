@@ -8,11 +8,13 @@ import static org.mensuration.formula.Equations.plus;
 import static org.mensuration.formula.Equations.sinDegrees;
 import static org.mensuration.formula.Equations.sqrt;
 import static org.mensuration.formula.Equations.squared;
+import static org.mensuration.formula.Equations.sumOver;
 import static org.mensuration.formula.Equations.sym;
 import static org.mensuration.formula.Equations.tanDegrees;
 import static org.mensuration.formula.Equations.times;
 
 import java.util.List;
+import org.mensuration.formula.Equation;
 import org.mensuration.formula.Domain;
 import org.mensuration.formula.Nature;
 import org.mensuration.internal.formula.BoundFormula;
@@ -73,6 +75,20 @@ public final class DiameterFormulas {
               "diameter", "D", "cm", sqrt(over(plus(squared(sym("a")), squared(sym("b"))), num(2))))
           .cites(Citation.commonPractice("the areas of the two circles are averaged"))
           .kernel2(StemDiameter::quadraticMean);
+
+  /** Quadratic mean of any number. */
+  public static final BoundFormula QUADRATIC_MEAN_OF_READINGS =
+      Definition.of(
+              "diameter/quadratic-mean", "Quadratic mean of diameters", Nature.GEOMETRIC)
+          .list("diameter", "d", "cm", NOT_NEGATIVE, "diameters of stems, or of one section")
+          .gives(
+              "diameter",
+              "D",
+              "cm",
+              sqrt(over(sumOver(squared(sym("d")), "d"), new Equation.ReadingCount("d"))))
+          .definedBy(OpticsWorks.SOUZA_D, "example 2")
+          .note("the diameter of the mean area")
+          .kernelOfArrays(x -> StemDiameter.quadraticMean(x[0]));
 
   /** Geometric mean. */
   public static final BoundFormula GEOMETRIC_MEAN =
@@ -211,6 +227,7 @@ public final class DiameterFormulas {
           AREA_FROM_GIRTH,
           MEAN_OF_TWO,
           QUADRATIC_MEAN,
+          QUADRATIC_MEAN_OF_READINGS,
           GEOMETRIC_MEAN,
           FORK_CONTACT,
           FORK_AXIS,

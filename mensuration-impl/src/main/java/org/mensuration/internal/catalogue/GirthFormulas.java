@@ -17,6 +17,7 @@ import org.mensuration.formula.RoundingMode;
 import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.internal.formula.Definition;
 import org.mensuration.internal.source.GirthAndBarkWorks;
+import org.mensuration.internal.source.StemWorks;
 import org.mensuration.kernel.GirthVolume;
 import org.mensuration.source.Citation;
 
@@ -70,6 +71,15 @@ public final class GirthFormulas {
           .definedBy(GirthAndBarkWorks.SCOTS_TABLE44, "p. 559, derivation of the first example")
           .note("the constant stands for 1/(4 π 144) = 0.00055262133")
           .kernel2(GirthVolume::cylinderByConstant);
+
+  /** Cylinder by divisor. */
+  public static final BoundFormula CYLINDER_BY_DIVISOR =
+      imperial("log/girth-cylinder-divisor", "Cylinder of a girth by a printed divisor")
+          .gives(
+              "volume", "V", "ft3", over(times(squared(sym("G")), sym("L")), num("1809.5")))
+          .definedBy(StemWorks.MEN201_V, "slide 32, route 1")
+          .note("the divisor stands for 4 π 144 = 1809.557")
+          .kernel2(GirthVolume::cylinderByDivisor);
 
   /** Cylinder by table. */
   public static final BoundFormula CYLINDER_BY_TABLE =
@@ -136,6 +146,7 @@ public final class GirthFormulas {
           QUARTER_GIRTH_113,
           FIFTH_GIRTH,
           CYLINDER_BY_CONSTANT,
+          CYLINDER_BY_DIVISOR,
           CYLINDER_BY_TABLE,
           CUBIC_FEET,
           HOPPUS_FEET,

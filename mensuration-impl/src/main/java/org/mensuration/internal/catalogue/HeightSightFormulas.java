@@ -40,6 +40,36 @@ public final class HeightSightFormulas {
           .note("a vertical height, negative below the eye")
           .kernel2(HeightSights::aboveEye);
 
+  /** Height above the eye from the straight distance to the point. */
+  public static final BoundFormula ABOVE_EYE_STRAIGHT =
+      Definition.of(
+              "height/above-eye-straight",
+              "Height of a point above the eye from the straight distance to it",
+              Nature.GEOMETRIC)
+          .input("straight_distance", "S", "m", LENGTH, "straight distance to the point")
+          .input("angle", "e", "deg", ANGLE, "angle to the point, up positive")
+          .gives("height", "h", "m", times(sym("S"), sinDegrees(sym("e"))))
+          .definedBy(OpticsWorks.ENTS_H, "text")
+          .explainedBy(OpticsWorks.BRAGG11, "summary and a passage of p. 2")
+          .note("a vertical height, negative below the eye")
+          .kernel2(HeightSights::aboveEyeStraight);
+
+  /** Height above the eye from the straight distance to the base. */
+  public static final BoundFormula ABOVE_EYE_FROM_BASE =
+      Definition.of(
+              "height/above-eye-from-base",
+              "Height of a point above the eye from the straight distance to the base",
+              Nature.GEOMETRIC)
+          .input("slope_distance", "S", "m", LENGTH, "straight distance from eye to base")
+          .input("base_angle", "b", "deg", ANGLE, "angle to the base, down negative")
+          .input("angle", "e", "deg", ANGLE, "angle to the point, up positive")
+          .gives(
+              "height", "h", "m", times(sym("S"), cosDegrees(sym("b")), tanDegrees(sym("e"))))
+          .definedBy(OpticsWorks.MEN201_IV, "slide 32")
+          .note(UPRIGHT)
+          .note("a vertical height, negative below the eye")
+          .kernel3(HeightSights::aboveEyeFromBase);
+
   /** Height on level ground. */
   public static final BoundFormula LEVEL_GROUND =
       Definition.of(
@@ -238,6 +268,8 @@ public final class HeightSightFormulas {
   public static final List<BoundFormula> ALL =
       List.of(
           ABOVE_EYE,
+          ABOVE_EYE_STRAIGHT,
+          ABOVE_EYE_FROM_BASE,
           LEVEL_GROUND,
           TOPOGRAPHIC,
           SINE,

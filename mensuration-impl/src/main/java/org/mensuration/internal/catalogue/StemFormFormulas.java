@@ -187,6 +187,26 @@ public final class StemFormFormulas {
           .explainedBy(StemWorks.AWF_HEIGHT, "height versus stem length")
           .kernel2(StemForm::verticalHeight);
 
+  /** Section at breast height from the tip. */
+  public static final BoundFormula SECTION_FROM_TIP =
+      Definition.of(
+              "stem/section-from-tip",
+              "Section at breast height from the tip and the form factors with and without it",
+              Nature.GEOMETRIC)
+          .input("tip_volume", "V_t", "m3", NOT_NEGATIVE, "volume of the tip")
+          .input("whole_form_factor", "f", "1", POSITIVE, "form factor of the whole stem")
+          .input("stem_form_factor", "f_s", "1", NOT_NEGATIVE, "form factor without the tip")
+          .input("height", "H", "m", POSITIVE, "height of the tree")
+          .relation("stem_form_factor", LESS, 1, "whole_form_factor", "f_s < f")
+          .gives(
+              "area",
+              "g",
+              "m2",
+              over(sym("V_t"), times(minus(sym("f"), sym("f_s")), sym("H"))))
+          .definedBy(StemWorks.OVI7, "exercise 7.2, as two equations")
+          .note("both factors on the same breast height and height")
+          .kernel4(StemForm::sectionFromTip);
+
   /** The topic. */
   public static final List<BoundFormula> ALL =
       List.of(
@@ -201,7 +221,8 @@ public final class StemFormFormulas {
           GIRARD,
           FORM_CLASS_HEIGHT,
           GUIDE_POINT,
-          VERTICAL_HEIGHT);
+          VERTICAL_HEIGHT,
+          SECTION_FROM_TIP);
 
   private StemFormFormulas() {}
 

@@ -120,6 +120,58 @@ public final class StemVolumeFormulas {
           .definedBy(StemWorks.HOLZWALD, "pp. 36-38 of the manuscript")
           .kernel3(StemSolid::presslerFromCut);
 
+  /** Pressler with a swollen butt. */
+  public static final BoundFormula PRESSLER_SWOLLEN =
+      Definition.of(
+              "stem/pressler-swollen",
+              "Pressler from the felling cut, with what swells at the butt",
+              Nature.CONVENTION)
+          .input("diameter", "d", "cm", NOT_NEGATIVE, "diameter at the measuring point")
+          .input("guide_height", "H_g", "m", NOT_NEGATIVE, "half that diameter, above the cut")
+          .input("point_height", "m", "m", NOT_NEGATIVE, "measuring point above the cut")
+          .input(
+              "tenths",
+              "k",
+              "1",
+              NOT_NEGATIVE,
+              "how often d/10 goes into D - d, D taken half way up to the point")
+          .relation("point_height", AT_MOST, 1, "guide_height", "m ≤ H_g")
+          .gives(
+              "volume",
+              "V",
+              "m3",
+              area(
+                  "g",
+                  "d",
+                  times(
+                      ratio(2, 3),
+                      sym("g"),
+                      plus(
+                          sym("H_g"),
+                          over(sym("m"), num(2)),
+                          times(sym("k"), over(sym("m"), num(3)))))))
+          .definedBy(StemWorks.HOLZWALD, "pp. 36-38 of the manuscript")
+          .note("the example there breaks off before its result")
+          .kernel4(StemSolid::presslerSwollen);
+
+  /** Volume from the tip. */
+  public static final BoundFormula FROM_TIP =
+      Definition.of(
+              "stem/volume-from-tip",
+              "Volume from the tip and the form factors with and without it",
+              Nature.GEOMETRIC)
+          .input("tip_volume", "V_t", "m3", NOT_NEGATIVE, "volume of the tip")
+          .input("whole_form_factor", "f", "1", POSITIVE, "form factor of the whole stem")
+          .input("stem_form_factor", "f_s", "1", NOT_NEGATIVE, "form factor without the tip")
+          .relation("stem_form_factor", LESS, 1, "whole_form_factor", "f_s < f")
+          .gives(
+              "volume",
+              "V",
+              "m3",
+              over(times(sym("f"), sym("V_t")), minus(sym("f"), sym("f_s"))))
+          .definedBy(StemWorks.OVI7, "exercise 7.2, as two equations")
+          .kernel3(StemSolid::fromTip);
+
   /** Hossfeld. */
   public static final BoundFormula HOSSFELD =
       Definition.of("stem/hossfeld", "Hossfeld for a stem with its tip", Nature.GEOMETRIC)
@@ -253,6 +305,8 @@ public final class StemVolumeFormulas {
           PRESSLER,
           PRESSLER_BREAST_HEIGHT,
           PRESSLER_FROM_CUT,
+          PRESSLER_SWOLLEN,
+          FROM_TIP,
           HOSSFELD,
           HOHENADL,
           TWO_POINT_POWER,

@@ -26,6 +26,9 @@ public final class Topics {
     all.addAll(HeightFormulas.ALL);
     all.addAll(HeightSightFormulas.ALL);
     all.addAll(HeightErrorFormulas.ALL);
+    all.addAll(CosineErrorFormulas.ALL);
+    all.addAll(TwoStationFormulas.ALL);
+    all.addAll(MeasurementErrorFormulas.ALL);
     all.addAll(LogFormulas.ALL);
     all.addAll(LogTableFormulas.ALL);
     all.addAll(SectionFormulas.ALL);
@@ -58,6 +61,7 @@ public final class Topics {
     all.addAll(StemSamplingFormulas.ALL);
     all.addAll(TaperFormulas.ALL);
     all.addAll(TaperVolumeFormulas.ALL);
+    all.addAll(VariableExponentFormulas.ALL);
     all.addAll(EstimationFormulas.ALL);
     all.addAll(EdgeFormulas.ALL);
     all.addAll(HeightCurveFormulas.ALL);

@@ -174,5 +174,25 @@ public final class StemWorks {
           "Forestry Chronicle 45",
           "");
 
+  /** EPM, exercises of dasometry. */
+  public static final Source OVI7 =
+      new Source(
+          "ovi7",
+          "EPM",
+          "",
+          "Dasometria e inventario, ejercicios del tema 7, solucion",
+          "Universidad de Oviedo",
+          "https://zh.scribd.com/document/264838341/07-solucion-ejercicios-volumenes-temas-6-7-pdf");
+
+  /** Forest Ecosystems article 40663-018-0134-2, 2018. */
+  public static final Source PNWTAPER =
+      new Source(
+          "pnw_taper2018",
+          "",
+          "2018",
+          "Estimating upper stem diameters and volume of Douglas-fir and western hemlock trees in the Pacific Northwest",
+          "Forest Ecosystems 5",
+          "https://forestecosyst.springeropen.com/articles/10.1186/s40663-018-0134-2/tables/2");
+
   private StemWorks() {}
 }

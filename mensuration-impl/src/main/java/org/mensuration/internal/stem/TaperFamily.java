@@ -3,6 +3,7 @@ package org.mensuration.internal.stem;
 import java.util.Arrays;
 import org.mensuration.internal.catalogue.TaperFormulas;
 import org.mensuration.internal.catalogue.TaperVolumeFormulas;
+import org.mensuration.internal.catalogue.VariableExponentFormulas;
 import org.mensuration.stem.TaperCurve;
 
 /** The families of taper curves. Stateless and thread-safe. */
@@ -86,6 +87,35 @@ public final class TaperFamily {
     return new FormulaTaper(
         TaperFormulas.SEGMENTED,
         TaperVolumeFormulas.SEGMENTED,
+        new double[] {dbhCm, heightM},
+        b,
+        turns);
+  }
+
+  /**
+   * A variable-exponent curve.
+   *
+   * @param dbhCm diameter at breast height
+   * @param heightM height of the tip
+   * @param b relative height of the inflection, a0, a1, a2, b1 to b5
+   * @return the curve
+   */
+  public static TaperCurve variableExponent(double dbhCm, double heightM, double... b) {
+    double[][] inputs = new double[b.length + 3][1];
+    inputs[0][0] = dbhCm;
+    inputs[1][0] = heightM;
+    for (int i = 0; i < b.length; i++) {
+      inputs[i + 3][0] = b[i];
+    }
+    double[] turns =
+        TurningPoints.of(
+            z -> {
+              inputs[2][0] = z * heightM;
+              return VariableExponentFormulas.DIAMETER.applyTo(inputs);
+            });
+    return new FormulaTaper(
+        VariableExponentFormulas.DIAMETER,
+        VariableExponentFormulas.VOLUME,
         new double[] {dbhCm, heightM},
         b,
         turns);

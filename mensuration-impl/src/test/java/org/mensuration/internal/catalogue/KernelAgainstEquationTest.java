@@ -47,6 +47,7 @@ class KernelAgainstEquationTest {
           Map.entry("sampling/points-needed-neyman", "a search for the smallest whole number"),
           Map.entry(
               "sampling/points-needed-proportional", "a search for the smallest whole number"),
+          Map.entry("stem/taper-variable-exponent-volume", "an integral without a closed form"),
           Map.entry("stand/dominant-height", "a mean over the thickest trees, found by sorting"),
           Map.entry(
               "stand/dominant-height-counted", "a mean over the thickest trees, found by sorting"),
