@@ -155,4 +155,31 @@ public final class Diameters {
     return Measures.squareMetres(
         OvalSectionFormulas.AREA.value(CENTIMETRES.read(longAxis), CENTIMETRES.read(shortAxis)));
   }
+
+  /**
+   * Diameter from a V-fork and the distance of its vertex from the stem axis ({@code
+   * diameter/v-fork-axis}).
+   *
+   * @param vertexToAxis distance from the vertex to the axis
+   * @param halfOpening half the opening of the fork, below 90 degrees
+   * @return diameter
+   */
+  public static Quantity<Length> vForkToAxis(
+      Quantity<Length> vertexToAxis, Quantity<Angle> halfOpening) {
+    return Measures.centimetres(
+        DiameterFormulas.FORK_AXIS.value(
+            CENTIMETRES.read(vertexToAxis), DEGREES.read(halfOpening)));
+  }
+
+  /**
+   * Quadratic mean of diameters, that of the mean area ({@code diameter/quadratic-mean}).
+   *
+   * @param diameters at least one
+   * @return diameter
+   */
+  public static Quantity<Length> quadraticMean(List<Quantity<Length>> diameters) {
+    return Measures.centimetres(
+        DiameterFormulas.QUADRATIC_MEAN_OF_READINGS.applyTo(
+            diameters.stream().mapToDouble(CENTIMETRES::read).toArray()));
+  }
 }

@@ -299,62 +299,63 @@ public final class Heights {
   }
 
   /**
-   * Relative error when a leaning tree is measured from the distance to its base ({@code
-   * height/lean-error}).
+   * Height of a point above the eye from the straight distance to it ({@code height/above-eye-
+   * straight}).
    *
-   * @param offset horizontal offset of the tip, toward the viewer positive
-   * @param distance horizontal distance to the base, above the offset
-   * @return share of the height, above zero if it is measured too high
+   * @param straight straight distance to the point
+   * @param angle angle to the point
+   * @return vertical height above the eye, negative below it
    */
-  public static double leanError(Quantity<Length> offset, Quantity<Length> distance) {
-    return HeightErrorFormulas.LEAN_ERROR.value(METRES.read(offset), METRES.read(distance));
+  public static Quantity<Length> aboveEyeStraight(
+      Quantity<Length> straight, Quantity<Angle> angle) {
+    return Measures.metres(
+        HeightSightFormulas.ABOVE_EYE_STRAIGHT.value(METRES.read(straight), DEGREES.read(angle)));
   }
 
   /**
-   * Standard error of the tangent method ({@code height/tangent-error}).
+   * Height of a point above the eye from the straight distance to the base of an upright stem
+   * ({@code height/above-eye-from-base}).
    *
-   * @param distance horizontal distance to the tree
-   * @param top angle to the tip
+   * @param slopeDistance straight distance from eye to base
    * @param base angle to the base
-   * @param distanceError standard error of the distance
-   * @param angleError standard error of each angle
-   * @return standard error of the vertical height
+   * @param angle angle to the point
+   * @return vertical height above the eye, negative below it
    */
-  public static Quantity<Length> tangentError(
-      Quantity<Length> distance,
-      Quantity<Angle> top,
-      Quantity<Angle> base,
-      Quantity<Length> distanceError,
-      Quantity<Angle> angleError) {
+  public static Quantity<Length> aboveEyeFromBase(
+      Quantity<Length> slopeDistance, Quantity<Angle> base, Quantity<Angle> angle) {
     return Measures.metres(
-        HeightErrorFormulas.TANGENT_ERROR.apply(
-            METRES.read(distance),
-            DEGREES.read(top),
-            DEGREES.read(base),
-            METRES.read(distanceError),
-            DEGREES.read(angleError)));
+        HeightSightFormulas.ABOVE_EYE_FROM_BASE.value(
+            METRES.read(slopeDistance), DEGREES.read(base), DEGREES.read(angle)));
   }
 
   /**
-   * Distance at which the tangent method has its least error ({@code height/best-distance}).
+   * Height from a mark on the stem and a stick held parallel to it that covers the tree ({@code
+   * height/fraction}).
    *
-   * @param aboveEye expected height of the tip above the eye
-   * @param belowEye expected depth of the base below the eye
-   * @param distanceError standard error of the distance
-   * @param angleError standard error of each angle, above zero
-   * @return horizontal distance
+   * @param mark height of the mark
+   * @param stick length of the stick that covers the tree
+   * @param stickToMark length of it that covers the stem up to the mark
+   * @return vertical height
    */
-  public static Quantity<Length> bestDistance(
-      Quantity<Length> aboveEye,
-      Quantity<Length> belowEye,
-      Quantity<Length> distanceError,
-      Quantity<Angle> angleError) {
+  public static Quantity<Length> fraction(
+      Quantity<Length> mark, Quantity<Length> stick, Quantity<Length> stickToMark) {
     return Measures.metres(
-        HeightErrorFormulas.BEST_DISTANCE.value(
-            METRES.read(aboveEye),
-            METRES.read(belowEye),
-            METRES.read(distanceError),
-            DEGREES.read(angleError)));
+        HeightSightFormulas.FRACTION.value(
+            METRES.read(mark), CENTIMETRES.read(stick), CENTIMETRES.read(stickToMark)));
+  }
+
+  /**
+   * Height above the eye from the intercept on an upright rod ({@code height/rod}).
+   *
+   * @param multiplier constant of the instrument, often 100
+   * @param intercept length of rod between the hairs
+   * @param elevation elevation of the sight
+   * @return vertical height above the eye, negative below it
+   */
+  public static Quantity<Length> rod(
+      double multiplier, Quantity<Length> intercept, Quantity<Angle> elevation) {
+    return Measures.metres(
+        HeightSightFormulas.ROD.value(multiplier, METRES.read(intercept), DEGREES.read(elevation)));
   }
 
   private static Quantity<Length> upright(BoundFormula formula, double metres) {

@@ -227,4 +227,28 @@ public final class OpticalScales {
         SightedDiameterFormulas.AXIS_FROM_FACE.value(
             METRES.read(faceDistance), METRES.read(diameter)));
   }
+
+  /**
+   * Full angle of one division ({@code optics/angle-from-ratio}).
+   *
+   * @param scale a scale
+   * @return the angle
+   */
+  public static Quantity<Angle> angle(RatioScale scale) {
+    return Measures.degrees(OpticalRatioFormulas.TO_ANGLE.value(scale.ratio()));
+  }
+
+  /**
+   * Basal-area factor with which divisions side by side count trees ({@code
+   * optics/factor-from-ratio}).
+   *
+   * @param scale a scale
+   * @param divisions divisions that make the gauge, above zero
+   * @return the factor
+   * @throws org.mensuration.formula.OutOfDomainException if the divisions are not above zero
+   */
+  public static Quantity<BasalAreaPerArea> factor(RatioScale scale, double divisions) {
+    double gauge = OpticalRatioFormulas.OF_DIVISIONS.value(scale.ratio(), divisions);
+    return Measures.squareMetresPerHectare(OpticalRatioFormulas.TO_FACTOR.value(gauge));
+  }
 }

@@ -1,6 +1,7 @@
 package org.mensuration;
 
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.mensuration.internal.catalogue.StemFormFormulas;
@@ -15,6 +16,7 @@ import org.mensuration.units.UnitReader;
  * <p>Breast height differs by country: state it beside every figure.
  */
 public final class StemForms {
+  private static final UnitReader<Length> FEET = UnitReader.in(ForestUnits.FOOT);
   private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);
   private static final UnitReader<Length> INCHES = UnitReader.in(ForestUnits.INCH);
@@ -129,5 +131,61 @@ public final class StemForms {
    */
   public static double girardFormClass(Quantity<Length> insideBark, Quantity<Length> dbh) {
     return StemFormFormulas.GIRARD.value(INCHES.read(insideBark), INCHES.read(dbh));
+  }
+
+  /**
+   * Form factor on the base of a solid of a power ({@code stem/form-factor-of-power}).
+   *
+   * @param exponent area grows with this power from the tip: 0 cylinder, 1 paraboloid, 2 cone, 3
+   *     neiloid
+   * @return form factor
+   */
+  public static double formFactorOfPower(double exponent) {
+    return StemFormFormulas.OF_POWER.value(exponent);
+  }
+
+  /**
+   * Part of the height at which a solid has half its base diameter ({@code stem/guide-point}).
+   *
+   * @param exponent area grows with this power from the tip, above zero
+   * @return part of the height
+   */
+  public static double guidePoint(double exponent) {
+    return StemFormFormulas.GUIDE_POINT.value(exponent);
+  }
+
+  /**
+   * Height of the diameter of a form class ({@code stem/form-class-height}).
+   *
+   * @param stump height of the stump
+   * @param log length of the first log
+   * @param trim trim of the log
+   * @return height above the ground
+   */
+  public static Quantity<Length> formClassHeight(
+      Quantity<Length> stump, Quantity<Length> log, Quantity<Length> trim) {
+    return Measures.feet(
+        StemFormFormulas.FORM_CLASS_HEIGHT.value(
+            FEET.read(stump), FEET.read(log), FEET.read(trim)));
+  }
+
+  /**
+   * Section at breast height from the tip and the form factors with and without it ({@code
+   * stem/section-from-tip}).
+   *
+   * @param tip volume of the tip
+   * @param wholeFormFactor form factor of the whole stem
+   * @param stemFormFactor form factor without the tip, the smaller one
+   * @param height height of the tree
+   * @return area at breast height
+   */
+  public static Quantity<Area> sectionFromTip(
+      Quantity<Volume> tip,
+      double wholeFormFactor,
+      double stemFormFactor,
+      Quantity<Length> height) {
+    return Measures.squareMetres(
+        StemFormFormulas.SECTION_FROM_TIP.value(
+            CUBIC_METRES.read(tip), wholeFormFactor, stemFormFactor, METRES.read(height)));
   }
 }

@@ -163,4 +163,27 @@ public final class StemSamples {
   public static double threePUnadjusted(double[] ratios, double ceiling) {
     return StemSamplingFormulas.THREE_P_UNADJUSTED.applyTo(ratios, new double[] {ceiling});
   }
+
+  /**
+   * Largest random number for a 3P sample of a wanted size; it must exceed the largest prediction
+   * ({@code stem/three-p-ceiling}).
+   *
+   * @param sumOfPredictions predictions of all trees together
+   * @param sample trees wanted in the sample
+   * @return largest random number in the unit of the predictions
+   */
+  public static double threePCeiling(double sumOfPredictions, double sample) {
+    return StemSamplingFormulas.THREE_P_CEILING.value(sumOfPredictions, sample);
+  }
+
+  /**
+   * Trees to expect in a 3P sample ({@code stem/three-p-sample}).
+   *
+   * @param sumOfPredictions predictions of all trees together
+   * @param ceiling largest random number
+   * @return trees
+   */
+  public static double threePSample(double sumOfPredictions, double ceiling) {
+    return StemSamplingFormulas.THREE_P_SAMPLE.value(sumOfPredictions, ceiling);
+  }
 }

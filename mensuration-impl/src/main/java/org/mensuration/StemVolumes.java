@@ -2,6 +2,7 @@ package org.mensuration;
 
 import java.util.List;
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.mensuration.internal.catalogue.StemVolumeFormulas;
@@ -17,6 +18,7 @@ import org.mensuration.units.UnitReader;
  * formula's domain throw {@link org.mensuration.formula.OutOfDomainException}.
  */
 public final class StemVolumes {
+  private static final UnitReader<Volume> CUBIC_METRES = UnitReader.in(ForestUnits.CUBIC_METRE);
   private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);
   private static final UnitReader<Length> INCHES = UnitReader.in(ForestUnits.INCH);
@@ -162,5 +164,160 @@ public final class StemVolumes {
    */
   public static Quantity<Volume> quick(Quantity<Length> dbh) {
     return Measures.cubicMetres(VolumeEquationFormulas.QUICK.value(CENTIMETRES.read(dbh)));
+  }
+
+  /**
+   * Height accumulation by Smalian's sections ({@code stem/height-accumulation-smalian}).
+   *
+   * @param lengths lengths between diameters that differ by one step, the one at the tip first
+   * @param step step of diameter
+   * @return volume
+   */
+  public static Quantity<Volume> heightAccumulationBySmalian(
+      List<Quantity<Length>> lengths, Quantity<Length> step) {
+    double[] sums = HeightAccumulation.sums(lengths);
+    double figure =
+        StemVolumeFormulas.ACCUMULATION_SMALIAN.value(sums[0], sums[2], INCHES.read(step), 1);
+    return Measures.cubicFeet(figure);
+  }
+
+  /**
+   * Surface by height accumulation, girth times length along the axis ({@code
+   * stem/height-accumulation-surface}).
+   *
+   * @param lengths lengths between diameters that differ by one step, the one at the tip first
+   * @param step step of diameter
+   * @return surface
+   */
+  public static Quantity<Area> surfaceByHeightAccumulation(
+      List<Quantity<Length>> lengths, Quantity<Length> step) {
+    double[] sums = HeightAccumulation.sums(lengths);
+    double figure =
+        StemVolumeFormulas.ACCUMULATION_SURFACE.value(sums[0], sums[1], INCHES.read(step), 1);
+    return Measures.of(figure, ForestUnits.SQUARE_FOOT);
+  }
+
+  /**
+   * Solid of a power of the distance from the tip ({@code stem/power-solid}).
+   *
+   * @param base diameter of the base
+   * @param height height
+   * @param exponent area grows with this power from the tip: 0 cylinder, 1 paraboloid, 2 cone, 3
+   *     neiloid
+   * @return volume
+   */
+  public static Quantity<Volume> powerSolid(
+      Quantity<Length> base, Quantity<Length> height, double exponent) {
+    return Measures.cubicMetres(
+        StemVolumeFormulas.POWER.value(CENTIMETRES.read(base), METRES.read(height), exponent));
+  }
+
+  /**
+   * Pressler from the felling cut, with what swells at the butt ({@code stem/pressler-swollen}).
+   *
+   * @param diameter diameter at the measuring point
+   * @param guideHeight height of half that diameter above the cut
+   * @param pointHeight height of the measuring point above the cut
+   * @param tenths how often a tenth of the diameter goes into the surplus of the diameter half way
+   *     up to the point
+   * @return volume
+   */
+  public static Quantity<Volume> presslerSwollen(
+      Quantity<Length> diameter,
+      Quantity<Length> guideHeight,
+      Quantity<Length> pointHeight,
+      double tenths) {
+    return Measures.cubicMetres(
+        StemVolumeFormulas.PRESSLER_SWOLLEN.value(
+            CENTIMETRES.read(diameter),
+            METRES.read(guideHeight),
+            METRES.read(pointHeight),
+            tenths));
+  }
+
+  /**
+   * From the tip and the form factors with and without it ({@code stem/volume-from-tip}).
+   *
+   * @param tip volume of the tip
+   * @param wholeFormFactor form factor of the whole stem
+   * @param stemFormFactor form factor without the tip, the smaller one
+   * @return volume
+   */
+  public static Quantity<Volume> fromTip(
+      Quantity<Volume> tip, double wholeFormFactor, double stemFormFactor) {
+    return Measures.cubicMetres(
+        StemVolumeFormulas.FROM_TIP.value(CUBIC_METRES.read(tip), wholeFormFactor, stemFormFactor));
+  }
+
+  /**
+   * Quick rule corrected by height, for a rough figure only ({@code stem/quick-volume-height}).
+   *
+   * @param dbh diameter at breast height
+   * @param height height of the tree
+   * @param normalHeight height for which the rule holds, by species
+   * @param percentPerMetre correction for each metre in per cent, 3 to 5 by species
+   * @return volume
+   */
+  public static Quantity<Volume> quick(
+      Quantity<Length> dbh,
+      Quantity<Length> height,
+      Quantity<Length> normalHeight,
+      double percentPerMetre) {
+    return Measures.cubicMetres(
+        VolumeEquationFormulas.QUICK_HEIGHT.value(
+            CENTIMETRES.read(dbh),
+            METRES.read(height),
+            METRES.read(normalHeight),
+            percentPerMetre));
+  }
+
+  /**
+   * Volume equation with a restricted cubic spline of three knots ({@code stem/spline-volume}).
+   *
+   * @param x basal area in m², or basal area times height in m³
+   * @param b0 constant in m³
+   * @param b1 coefficient of x
+   * @param b2 coefficient of the spline term
+   * @param lowKnot lowest knot
+   * @param middleKnot middle knot
+   * @param highKnot highest knot
+   * @return volume
+   */
+  public static Quantity<Volume> bySpline(
+      double x,
+      double b0,
+      double b1,
+      double b2,
+      double lowKnot,
+      double middleKnot,
+      double highKnot) {
+    return Measures.cubicMetres(
+        VolumeEquationFormulas.SPLINE_VOLUME.apply(x, b0, b1, b2, lowKnot, middleKnot, highKnot));
+  }
+
+  /**
+   * On the straight line between two heights of a volume table ({@code stem/volume-between-
+   * entries}).
+   *
+   * @param lowerHeight height of the lower entry
+   * @param lowerVolume its volume
+   * @param upperHeight height of the upper entry
+   * @param upperVolume its volume
+   * @param height height wanted, between them
+   * @return volume
+   */
+  public static Quantity<Volume> betweenEntries(
+      Quantity<Length> lowerHeight,
+      Quantity<Volume> lowerVolume,
+      Quantity<Length> upperHeight,
+      Quantity<Volume> upperVolume,
+      Quantity<Length> height) {
+    return Measures.cubicMetres(
+        VolumeEquationFormulas.BETWEEN_ENTRIES.apply(
+            METRES.read(lowerHeight),
+            CUBIC_METRES.read(lowerVolume),
+            METRES.read(upperHeight),
+            CUBIC_METRES.read(upperVolume),
+            METRES.read(height)));
   }
 }

@@ -101,6 +101,33 @@ public final class Tapers {
   }
 
   /**
+   * A curve whose exponent changes along the stem ({@code stem/taper-variable-exponent}). Its
+   * volume and the heights of a diameter are found by iteration.
+   *
+   * @param dbh diameter at breast height
+   * @param height height of the tip
+   * @param inflection relative height of the inflection
+   * @param a0 factor of the diameter at the inflection
+   * @param a1 exponent of the diameter at breast height
+   * @param a2 base raised to the diameter at breast height
+   * @param b five coefficients of the exponent: of z², ln(z + 0.001), √z, the exponential of z, and
+   *     diameter over height
+   * @return the curve
+   * @throws IllegalArgumentException if there are not five coefficients
+   */
+  public static TaperCurve variableExponent(
+      Quantity<Length> dbh,
+      Quantity<Length> height,
+      double inflection,
+      double a0,
+      double a1,
+      double a2,
+      double... b) {
+    return TaperFamily.variableExponent(
+        CENTIMETRES.read(dbh), METRES.read(height), inflection, a0, a1, a2, b);
+  }
+
+  /**
    * Fits the exponent of a power curve to relative diameters, by iteration.
    *
    * @param readings at least at two heights
@@ -179,6 +206,25 @@ public final class Tapers {
       double a1,
       double a2) {
     return readings(readings, dbh, height).segmentedWithJoints(a1, a2);
+  }
+
+  /**
+   * Fits a variable-exponent curve to the logarithms of the diameters of one stem. One stem does
+   * not tell a0, a1 and a2 apart, nor b5 from the others, so the curve found has a1 = 0, a2 = 1 and
+   * b5 = 0, and a0 is the diameter at the inflection in cm.
+   *
+   * @param readings at least at six heights, all with a diameter above zero
+   * @param dbh diameter at breast height
+   * @param height height of the tip
+   * @param inflection relative height of the inflection
+   * @return the fit of ln a0 and b1 to b4
+   */
+  public static TaperFit fitVariableExponent(
+      List<StemReading> readings,
+      Quantity<Length> dbh,
+      Quantity<Length> height,
+      double inflection) {
+    return readings(readings, dbh, height).variableExponent(inflection);
   }
 
   private static TaperReadings readings(

@@ -43,7 +43,7 @@ class HeightsOtherWaysTest {
     double offset = distance - tipAway;
     double wrong = in(Heights.aboveEye(metres(distance), top), ForestUnits.METRE);
     assertThat(wrong / (baseAboveEye + upward) - 1)
-        .isCloseTo(Heights.leanError(metres(offset), metres(distance)), within(1e-9));
+        .isCloseTo(HeightAccuracy.leanError(metres(offset), metres(distance)), within(1e-9));
   }
 
   @Property(tries = 200)
@@ -87,7 +87,8 @@ class HeightsOtherWaysTest {
       @ForAll @DoubleRange(min = 0, max = 5) double below,
       @ForAll @DoubleRange(min = 0, max = 0.5) double distanceError) {
     Quantity<Length> best =
-        Heights.bestDistance(metres(above), metres(below), metres(distanceError), degrees(0.25));
+        HeightAccuracy.bestDistance(
+            metres(above), metres(below), metres(distanceError), degrees(0.25));
     double distance = in(best, ForestUnits.METRE);
     double least = error(distance, above, below, distanceError);
     assertThat(least).isLessThan(error(distance * 1.1, above, below, distanceError));
@@ -96,7 +97,7 @@ class HeightsOtherWaysTest {
 
   private static double error(double distance, double above, double below, double distanceError) {
     return in(
-        Heights.tangentError(
+        HeightAccuracy.tangentError(
             metres(distance),
             sight(distance, above),
             sight(distance, -below),
@@ -135,7 +136,7 @@ class HeightsOtherWaysTest {
                 Heights.sineWithHiddenBase(
                     metres(20), degrees(-5), metres(20), degrees(0), degrees(10)))
         .hasMessageContaining("height/sine-hidden-base: H = ");
-    assertThatThrownBy(() -> Heights.leanError(metres(20), metres(20)))
+    assertThatThrownBy(() -> HeightAccuracy.leanError(metres(20), metres(20)))
         .hasMessageContaining("allowed x < R");
     assertThatThrownBy(
             () -> Heights.lengthOfLeaning(metres(20), degrees(85), degrees(0), degrees(5)))

@@ -40,8 +40,7 @@ public final class TwoStations {
     double between = sine(nearDeg - farDeg);
     double ofBaseline = baselineErrorM * (far * near / between);
     double slopes = StrictMath.hypot(far * far, near * near) / between / between;
-    return StrictMath.hypot(
-        ofBaseline, baselineM * (StrictMath.toRadians(angleErrorDeg) * slopes));
+    return StrictMath.hypot(ofBaseline, baselineM * (StrictMath.toRadians(angleErrorDeg) * slopes));
   }
 
   private static double sine(double deg) {

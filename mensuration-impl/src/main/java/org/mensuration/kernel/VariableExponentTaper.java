@@ -53,9 +53,7 @@ public final class VariableExponentTaper {
    * @return z², ln(z + 0.001), √z and the exponential of z
    */
   public static double[] terms(double z) {
-    return new double[] {
-      z * z, StrictMath.log(z + ABOVE_GROUND), Math.sqrt(z), StrictMath.exp(z)
-    };
+    return new double[] {z * z, StrictMath.log(z + ABOVE_GROUND), Math.sqrt(z), StrictMath.exp(z)};
   }
 
   private static double exponent(double z, double slenderness, double[][] x) {

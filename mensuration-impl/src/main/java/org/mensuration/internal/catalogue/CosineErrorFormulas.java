@@ -54,10 +54,7 @@ public final class CosineErrorFormulas {
               Nature.GEOMETRIC)
           .input("slope", "a", "deg", ANGLE, "slope of the distance")
           .gives(
-              "error",
-              "E",
-              "%",
-              times(num(100), minus(over(num(1), cosDegrees(sym("a"))), num(1))))
+              "error", "E", "%", times(num(100), minus(over(num(1), cosDegrees(sym("a"))), num(1))))
           .definedBy(OpticsWorks.MEN201_IV, "slide 34")
           .kernel1(CosineErrors::slopeAsHorizontal);
 

@@ -14,8 +14,8 @@ import static org.mensuration.formula.Equations.tanDegrees;
 import static org.mensuration.formula.Equations.times;
 
 import java.util.List;
-import org.mensuration.formula.Equation;
 import org.mensuration.formula.Domain;
+import org.mensuration.formula.Equation;
 import org.mensuration.formula.Nature;
 import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.internal.formula.Definition;
@@ -78,11 +78,10 @@ public final class DiameterFormulas {
 
   /** Quadratic mean of any number. */
   public static final BoundFormula QUADRATIC_MEAN_OF_READINGS =
-      Definition.of(
-              "diameter/quadratic-mean", "Quadratic mean of diameters", Nature.GEOMETRIC)
+      Definition.of("diameter/quadratic-mean", "Quadratic mean of diameters", Nature.GEOMETRIC)
           .list("diameter", "d", "cm", NOT_NEGATIVE, "diameters of stems, or of one section")
           .gives(
-              "diameter",
+              "mean",
               "D",
               "cm",
               sqrt(over(sumOver(squared(sym("d")), "d"), new Equation.ReadingCount("d"))))

@@ -75,8 +75,7 @@ public final class GirthFormulas {
   /** Cylinder by divisor. */
   public static final BoundFormula CYLINDER_BY_DIVISOR =
       imperial("log/girth-cylinder-divisor", "Cylinder of a girth by a printed divisor")
-          .gives(
-              "volume", "V", "ft3", over(times(squared(sym("G")), sym("L")), num("1809.5")))
+          .gives("volume", "V", "ft3", over(times(squared(sym("G")), sym("L")), num("1809.5")))
           .definedBy(StemWorks.MEN201_V, "slide 32, route 1")
           .note("the divisor stands for 4 π 144 = 1809.557")
           .kernel2(GirthVolume::cylinderByDivisor);

@@ -63,8 +63,7 @@ public final class HeightSightFormulas {
           .input("slope_distance", "S", "m", LENGTH, "straight distance from eye to base")
           .input("base_angle", "b", "deg", ANGLE, "angle to the base, down negative")
           .input("angle", "e", "deg", ANGLE, "angle to the point, up positive")
-          .gives(
-              "height", "h", "m", times(sym("S"), cosDegrees(sym("b")), tanDegrees(sym("e"))))
+          .gives("height", "h", "m", times(sym("S"), cosDegrees(sym("b")), tanDegrees(sym("e"))))
           .definedBy(OpticsWorks.MEN201_IV, "slide 32")
           .note(UPRIGHT)
           .note("a vertical height, negative below the eye")

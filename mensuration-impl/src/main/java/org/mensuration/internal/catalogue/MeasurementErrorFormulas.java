@@ -20,7 +20,9 @@ import org.mensuration.internal.source.UncertaintyWorks;
 import org.mensuration.kernel.MeasurementError;
 import org.mensuration.source.Citation;
 
-/** Standard uncertainties of measurements and what they make together. Immutable and thread-safe. */
+/**
+ * Standard uncertainties of measurements and what they make together. Immutable and thread-safe.
+ */
 public final class MeasurementErrorFormulas {
   private static final Domain NOT_NEGATIVE = Domain.atLeast(0);
   private static final String SAME_UNIT = "any unit, the same for input and result";
@@ -62,10 +64,7 @@ public final class MeasurementErrorFormulas {
           .list("slope", "c", "1", Domain.any(), "derivative of the result by each input")
           .list("error", "u", "1", NOT_NEGATIVE, "standard uncertainty of each input")
           .gives(
-              "combined",
-              "u_c",
-              "1",
-              sqrt(sumOver(squared(times(sym("c"), sym("u"))), "c", "u")))
+              "combined", "u_c", "1", sqrt(sumOver(squared(times(sym("c"), sym("u"))), "c", "u")))
           .definedBy(UncertaintyWorks.GUM_H1, "displayed result and budget list")
           .note("inputs that share a cause, as the distance of all diameters of a stem, do not fit")
           .kernelOfArrays(x -> MeasurementError.combined(x[0], x[1]));

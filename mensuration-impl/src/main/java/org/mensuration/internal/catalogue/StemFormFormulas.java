@@ -198,11 +198,7 @@ public final class StemFormFormulas {
           .input("stem_form_factor", "f_s", "1", NOT_NEGATIVE, "form factor without the tip")
           .input("height", "H", "m", POSITIVE, "height of the tree")
           .relation("stem_form_factor", LESS, 1, "whole_form_factor", "f_s < f")
-          .gives(
-              "area",
-              "g",
-              "m2",
-              over(sym("V_t"), times(minus(sym("f"), sym("f_s")), sym("H"))))
+          .gives("area", "g", "m2", over(sym("V_t"), times(minus(sym("f"), sym("f_s")), sym("H"))))
           .definedBy(StemWorks.OVI7, "exercise 7.2, as two equations")
           .note("both factors on the same breast height and height")
           .kernel4(StemForm::sectionFromTip);

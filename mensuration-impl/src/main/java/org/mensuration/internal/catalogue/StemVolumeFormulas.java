@@ -165,10 +165,7 @@ public final class StemVolumeFormulas {
           .input("stem_form_factor", "f_s", "1", NOT_NEGATIVE, "form factor without the tip")
           .relation("stem_form_factor", LESS, 1, "whole_form_factor", "f_s < f")
           .gives(
-              "volume",
-              "V",
-              "m3",
-              over(times(sym("f"), sym("V_t")), minus(sym("f"), sym("f_s"))))
+              "volume", "V", "m3", over(times(sym("f"), sym("V_t")), minus(sym("f"), sym("f_s"))))
           .definedBy(StemWorks.OVI7, "exercise 7.2, as two equations")
           .kernel3(StemSolid::fromTip);
 

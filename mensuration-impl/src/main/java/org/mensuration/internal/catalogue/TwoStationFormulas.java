@@ -41,11 +41,7 @@ public final class TwoStationFormulas {
               "height/two-stations-distance",
               "Horizontal distance from the near one of two stations",
               Nature.GEOMETRIC)
-          .gives(
-              "distance",
-              "R",
-              "m",
-              over(times(sym("B"), tanDegrees(sym("f"))), tangents()))
+          .gives("distance", "R", "m", over(times(sym("B"), tanDegrees(sym("f"))), tangents()))
           .cites(Citation.derived("height/two-stations over the tangent of the near angle"))
           .explainedBy(Works.TWOPOS1, "worked answer")
           .note("eye at one level at both stations; ill-conditioned when the angles are close")
@@ -70,9 +66,7 @@ public final class TwoStationFormulas {
                       plus(
                           squared(
                               times(
-                                  over(
-                                      times(tanDegrees(sym("f")), tanDegrees(sym("n"))),
-                                      sym("T")),
+                                  over(times(tanDegrees(sym("f")), tanDegrees(sym("n"))), sym("T")),
                                   sym("s_B"))),
                           squared(times(angleSlope("n", "f"), fn(DEGREES, sym("s_e")))),
                           squared(times(angleSlope("f", "n"), fn(DEGREES, sym("s_e"))))))))
@@ -110,8 +104,7 @@ public final class TwoStationFormulas {
               "s",
               "m",
               over(
-                  times(
-                      plus(squared(sym("b")), squared(sym("R"))), fn(DEGREES, sym("s_p"))),
+                  times(plus(squared(sym("b")), squared(sym("R"))), fn(DEGREES, sym("s_p"))),
                   sym("b")))
           .cites(Citation.derived("first-order propagation through optics/distance-from-own-base"))
           .note("grows with the square of the distance")

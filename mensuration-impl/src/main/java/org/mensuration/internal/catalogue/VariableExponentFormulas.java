@@ -80,7 +80,8 @@ public final class VariableExponentFormulas {
 
   private static Definition coefficients(Definition definition) {
     return definition
-        .input("inflection", "p", "1", Domain.closed(0.05, 0.95), "relative height of the inflection")
+        .input(
+            "inflection", "p", "1", Domain.closed(0.05, 0.95), "relative height of the inflection")
         .input("a0", "a_0", "1", Domain.closed(0.001, 1000), "factor of the diameter at p")
         .input("a1", "a_1", "1", Domain.closed(0, 3), "exponent of D")
         .input("a2", "a_2", "1", Domain.closed(0.9, 1.1), "base raised to D")
@@ -92,8 +93,7 @@ public final class VariableExponentFormulas {
   }
 
   private static Equation printed() {
-    Equation base =
-        over(minus(num(1), sqrt(sym("z"))), minus(num(1), sqrt(sym("p"))));
+    Equation base = over(minus(num(1), sqrt(sym("z"))), minus(num(1), sqrt(sym("p"))));
     Equation exponent =
         plus(
             times(sym("b_1"), squared(sym("z"))),

@@ -42,7 +42,7 @@ final class StemCurve {
     }
     List<CurvePiece> pieces = new ArrayList<>();
     if (base < x[0]) {
-      double slope = butt == ButtForm.EXTENDED ? (y[1] - y[0]) / (x[1] - x[0]) : 0;
+      double slope = butt == ButtForm.EXTENDED ? lowestSlope(heights, diameters) : 0;
       double foot = y[0] - slope * (x[0] - base);
       pieces.add(new CurvePiece(base, x[0], true, foot, y[0], new double[] {y[0], -slope, 0, 0}));
     }
@@ -70,6 +70,15 @@ final class StemCurve {
     return new StemCurve(pieces);
   }
 
+  /** Squared diameter at the base of a butt extended from the two lowest readings. */
+  static double extendedFoot(double[] heights, double[] diameters, double base) {
+    return diameters[0] * diameters[0] - lowestSlope(heights, diameters) * (heights[0] - base);
+  }
+
+  private static double lowestSlope(double[] heights, double[] diameters) {
+    return (diameters[1] * diameters[1] - diameters[0] * diameters[0]) / (heights[1] - heights[0]);
+  }
+
   private static int power(TipForm tip) {
     return switch (tip) {
       case PARABOLOID -> 1;
@@ -81,12 +90,11 @@ final class StemCurve {
 
   /** Squared diameter at a height of the curve. */
   double square(double height) {
-    for (CurvePiece piece : pieces) {
-      if (height <= piece.to()) {
-        return piece.square(height);
-      }
+    int i = 0;
+    while (i + 1 < pieces.size() && height > pieces.get(i).to()) {
+      i++;
     }
-    return pieces.get(pieces.size() - 1).square(height);
+    return pieces.get(i).square(height);
   }
 
   /** Integral of the squared diameter between two heights of the curve. */

@@ -157,9 +157,7 @@ public final class StemReadings {
       throw new IllegalArgumentException(
           "butt extended from the two lowest readings, but there is one");
     }
-    double low = diameters[0] * diameters[0];
-    double slope = (diameters[1] * diameters[1] - low) / (heights[1] - heights[0]);
-    if (!(low - slope * (heights[0] - base) >= 0)) {
+    if (!(StemCurve.extendedFoot(heights, diameters, base) >= 0)) {
       throw new IllegalArgumentException(
           "butt extended from the readings at "
               + heights[0]

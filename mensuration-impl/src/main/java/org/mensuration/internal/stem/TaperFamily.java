@@ -8,6 +8,8 @@ import org.mensuration.stem.TaperCurve;
 
 /** The families of taper curves. Stateless and thread-safe. */
 public final class TaperFamily {
+  private static final int EXPONENT_TERMS = 5;
+
   private TaperFamily() {}
 
   /**
@@ -97,28 +99,48 @@ public final class TaperFamily {
    *
    * @param dbhCm diameter at breast height
    * @param heightM height of the tip
-   * @param b relative height of the inflection, a0, a1, a2, b1 to b5
+   * @param inflection relative height of the inflection
+   * @param a0 factor of the diameter at the inflection
+   * @param a1 exponent of the diameter at breast height
+   * @param a2 base raised to it
+   * @param b five coefficients of the exponent
    * @return the curve
    */
-  public static TaperCurve variableExponent(double dbhCm, double heightM, double... b) {
-    double[][] inputs = new double[b.length + 3][1];
-    inputs[0][0] = dbhCm;
-    inputs[1][0] = heightM;
-    for (int i = 0; i < b.length; i++) {
-      inputs[i + 3][0] = b[i];
+  public static TaperCurve variableExponent(
+      double dbhCm,
+      double heightM,
+      double inflection,
+      double a0,
+      double a1,
+      double a2,
+      double... b) {
+    if (b.length != EXPONENT_TERMS) {
+      throw new IllegalArgumentException(
+          "variable-exponent taper curve (stem/taper-variable-exponent): "
+              + b.length
+              + " coefficients of the exponent, allowed "
+              + EXPONENT_TERMS
+              + ", b1 to b5");
     }
-    double[] turns =
-        TurningPoints.of(
-            z -> {
-              inputs[2][0] = z * heightM;
-              return VariableExponentFormulas.DIAMETER.applyTo(inputs);
-            });
+    double[] coefficients = {inflection, a0, a1, a2, b[0], b[1], b[2], b[3], b[4]};
     return new FormulaTaper(
         VariableExponentFormulas.DIAMETER,
         VariableExponentFormulas.VOLUME,
         new double[] {dbhCm, heightM},
-        b,
-        turns);
+        coefficients,
+        TurningPoints.of(z -> diameter(z * heightM, dbhCm, heightM, coefficients)));
+  }
+
+  private static double diameter(
+      double heightAt, double dbhCm, double heightM, double[] coefficients) {
+    double[][] inputs = new double[coefficients.length + 3][];
+    inputs[0] = new double[] {dbhCm};
+    inputs[1] = new double[] {heightM};
+    inputs[2] = new double[] {heightAt};
+    for (int i = 0; i < coefficients.length; i++) {
+      inputs[i + 3] = new double[] {coefficients[i]};
+    }
+    return VariableExponentFormulas.DIAMETER.applyTo(inputs);
   }
 
   /** Where a parabola with these coefficients turns, if within a segment. */

@@ -9,6 +9,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
+import org.mensuration.kernel.VariableExponentTaper;
 import org.mensuration.stem.StemReading;
 import org.mensuration.stem.TaperFit;
 import org.mensuration.units.ForestUnits;
@@ -128,6 +129,46 @@ public final class TaperReadings {
         squares(),
         x,
         b -> TaperFamily.segmented(dbhCm, heightM, b[0], b[1], b[2], b[3], upper, lower));
+  }
+
+  /**
+   * A variable-exponent curve with a given inflection.
+   *
+   * @param inflection relative height of the inflection
+   * @return the fit
+   */
+  public TaperFit variableExponent(double inflection) {
+    String what = "variable-exponent taper curve (stem/taper-variable-exponent)";
+    if (!(inflection > 0 && inflection < 1)) {
+      throw new IllegalArgumentException(
+          what + ": inflection at " + inflection + " of the height, allowed (0, 1)");
+    }
+    double[] logarithms = new double[z.length];
+    double[][] x = new double[z.length][];
+    for (int i = 0; i < z.length; i++) {
+      if (!(relative[i] > 0 && z[i] < 1)) {
+        throw new IllegalArgumentException(
+            what
+                + ": "
+                + relative[i] * dbhCm
+                + " cm at "
+                + z[i] * heightM
+                + " m, allowed a diameter above 0 cm below the tip, for its logarithm is fitted");
+      }
+      logarithms[i] = StrictMath.log(relative[i] * dbhCm);
+      double base = VariableExponentTaper.logBase(z[i], 1 - z[i], inflection);
+      double[] terms = VariableExponentTaper.terms(z[i]);
+      x[i] = new double[] {1, base * terms[0], base * terms[1], base * terms[2], base * terms[3]};
+    }
+    return TaperFits.linear(
+        what,
+        "logarithm of the diameter in cm",
+        List.of("ln a0", "b1", "b2", "b3", "b4"),
+        logarithms,
+        x,
+        b ->
+            TaperFamily.variableExponent(
+                dbhCm, heightM, inflection, StrictMath.exp(b[0]), 0, 1, b[1], b[2], b[3], b[4], 0));
   }
 
   private static void requireJoints(double upper, double lower) {

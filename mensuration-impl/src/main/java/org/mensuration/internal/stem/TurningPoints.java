@@ -48,8 +48,7 @@ final class TurningPoints {
     return root * root;
   }
 
-  private static double refined(
-      UnivariateFunction curve, boolean summit, double from, double to) {
+  private static double refined(UnivariateFunction curve, boolean summit, double from, double to) {
     return new BrentOptimizer(ACCURACY, ACCURACY)
         .optimize(
             new MaxEval(MOST_EVALUATIONS),
