@@ -1,19 +1,31 @@
 package org.mensuration;
 
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
+import org.mensuration.formula.Formula;
 import org.mensuration.internal.catalogue.GirthFormulas;
 import org.mensuration.internal.catalogue.MiddleFormulas;
+import org.mensuration.internal.catalogue.SectionFormulas;
 import org.mensuration.internal.convention.Convention;
 import org.mensuration.internal.convention.Conventions;
 import org.mensuration.internal.convention.Duodecimals;
 import org.mensuration.log.ConventionRule;
 import org.mensuration.log.CubicConvention;
 import org.mensuration.quantity.LogScale;
+import org.mensuration.units.ForestUnits;
+import org.mensuration.units.Measures;
+import org.mensuration.units.UnitReader;
 
 /**
  * Rules of the taped girth and of squared timber. Stateless and thread-safe; so are the rules. None
  * rounds its readings, and what a rule gives adds to scales of the same rule and bark basis only.
  */
 public final class GirthRules {
+  private static final UnitReader<Length> INCHES = UnitReader.in(ForestUnits.INCH);
+  private static final UnitReader<Length> FEET = UnitReader.in(ForestUnits.FOOT);
+  private static final UnitReader<Volume> CUBIC_FEET = UnitReader.in(ForestUnits.CUBIC_FOOT);
+
   private static final Convention HOPPUS = Conventions.girth("Hoppus", GirthFormulas.HOPPUS);
   private static final Convention FIFTH_GIRTH =
       Conventions.girth("Fifth girth", GirthFormulas.FIFTH_GIRTH);
@@ -134,5 +146,85 @@ public final class GirthRules {
    */
   public static CubicConvention sixthDeducted() {
     return SIXTH_DEDUCTED;
+  }
+
+  /**
+   * The solid volume that Hoppus feet of round logs stand for ({@code unit/hoppus-foot}).
+   *
+   * @param hoppusFeet Hoppus feet
+   * @return volume, 4/π times as many cubic feet
+   * @throws org.mensuration.formula.OutOfDomainException if the number is negative or none
+   */
+  public static Quantity<Volume> solidVolumeOfHoppus(double hoppusFeet) {
+    return Measures.cubicFeet(GirthFormulas.CUBIC_FEET.value(hoppusFeet));
+  }
+
+  /**
+   * Hoppus feet in a solid volume of round logs ({@code unit/hoppus-feet}).
+   *
+   * @param volume solid volume
+   * @return Hoppus feet
+   * @throws org.mensuration.formula.OutOfDomainException if the volume is negative
+   */
+  public static double hoppusFeet(Quantity<Volume> volume) {
+    return GirthFormulas.HOPPUS_FEET.value(CUBIC_FEET.read(volume));
+  }
+
+  /**
+   * Squared timber that tapers in width and depth, exactly ({@code log/prismoid}).
+   *
+   * @param largeWidth width of the large end
+   * @param largeDepth depth of the large end
+   * @param smallWidth width of the small end
+   * @param smallDepth depth of the small end
+   * @param length length
+   * @return volume
+   * @throws org.mensuration.formula.OutOfDomainException if a measure is negative
+   */
+  public static Quantity<Volume> squaredTimber(
+      Quantity<Length> largeWidth,
+      Quantity<Length> largeDepth,
+      Quantity<Length> smallWidth,
+      Quantity<Length> smallDepth,
+      Quantity<Length> length) {
+    return timber(SectionFormulas.PRISMOID, largeWidth, largeDepth, smallWidth, smallDepth, length);
+  }
+
+  /**
+   * Squared timber by the section of its mean width and depth, the old rule, which is low for what
+   * tapers ({@code log/prismoid-mean-section}).
+   *
+   * @param largeWidth width of the large end
+   * @param largeDepth depth of the large end
+   * @param smallWidth width of the small end
+   * @param smallDepth depth of the small end
+   * @param length length
+   * @return volume
+   * @throws org.mensuration.formula.OutOfDomainException if a measure is negative
+   */
+  public static Quantity<Volume> squaredTimberByMeanSection(
+      Quantity<Length> largeWidth,
+      Quantity<Length> largeDepth,
+      Quantity<Length> smallWidth,
+      Quantity<Length> smallDepth,
+      Quantity<Length> length) {
+    return timber(
+        SectionFormulas.MEAN_SECTION, largeWidth, largeDepth, smallWidth, smallDepth, length);
+  }
+
+  private static Quantity<Volume> timber(
+      Formula formula,
+      Quantity<Length> largeWidth,
+      Quantity<Length> largeDepth,
+      Quantity<Length> smallWidth,
+      Quantity<Length> smallDepth,
+      Quantity<Length> length) {
+    return Measures.cubicFeet(
+        formula.apply(
+            INCHES.read(largeWidth),
+            INCHES.read(largeDepth),
+            INCHES.read(smallWidth),
+            INCHES.read(smallDepth),
+            FEET.read(length)));
   }
 }

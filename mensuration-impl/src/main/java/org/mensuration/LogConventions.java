@@ -3,6 +3,7 @@ package org.mensuration;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import org.mensuration.internal.catalogue.BarkBySpeciesFormulas;
+import org.mensuration.internal.catalogue.MiddleFormulas;
 import org.mensuration.internal.convention.ClassSteps;
 import org.mensuration.internal.convention.ClassWidth;
 import org.mensuration.internal.convention.Convention;
@@ -10,6 +11,7 @@ import org.mensuration.internal.convention.Conventions;
 import org.mensuration.log.ConventionRule;
 import org.mensuration.log.CubicConvention;
 import org.mensuration.units.ForestUnits;
+import org.mensuration.units.Measures;
 import org.mensuration.units.UnitReader;
 
 /**
@@ -29,6 +31,7 @@ public final class LogConventions {
   private static final Convention CZECH_BEECH =
       Conventions.czech("CSN 48 0009, beech and others", BarkBySpeciesFormulas.CSN_BEECH);
 
+  private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);
   private static final UnitReader<Length> MILLIMETRES = UnitReader.in(ForestUnits.MILLIMETRE);
   private static final int MILLIMETRES_IN_CENTIMETRE = 10;
 
@@ -169,8 +172,7 @@ public final class LogConventions {
   /**
    * German mid-diameter rule under bark: one reading below 20 cm, two crossed ones from 20 cm, each
    * down to whole cm and their mean down again, result to 2 decimals ({@code
-   * log/conventional-mid}). Give the nominal length, without the allowance of {@code
-   * log/length-allowance}.
+   * log/conventional-mid}). Give the nominal length, without the {@link #germanAllowance}.
    *
    * @return the rule; needs the middle, refuses a single reading from 20 cm on
    */
@@ -185,6 +187,29 @@ public final class LogConventions {
    */
   public static CubicConvention germanMidTwoReadingsAbove20() {
     return Conventions.GERMAN_MID_ABOVE;
+  }
+
+  /**
+   * The length that is cut but not counted for a nominal length in Germany: a hundredth, at least
+   * 10 cm ({@code log/length-allowance}).
+   *
+   * @param nominal nominal length
+   * @return the allowance
+   * @throws org.mensuration.formula.OutOfDomainException if the length is negative
+   */
+  public static Quantity<Length> germanAllowance(Quantity<Length> nominal) {
+    return Measures.metres(MiddleFormulas.LENGTH_ALLOWANCE.value(METRES.read(nominal)));
+  }
+
+  /**
+   * The length to be cut for a nominal length in Germany ({@code log/length-with-allowance}).
+   *
+   * @param nominal nominal length
+   * @return nominal length and {@link #germanAllowance}
+   * @throws org.mensuration.formula.OutOfDomainException if the length is negative
+   */
+  public static Quantity<Length> germanLengthToCut(Quantity<Length> nominal) {
+    return Measures.metres(MiddleFormulas.LENGTH_WITH_ALLOWANCE.value(METRES.read(nominal)));
   }
 
   /**

@@ -10,6 +10,7 @@ import static org.mensuration.units.Measures.inches;
 import static org.mensuration.units.Measures.metres;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -17,6 +18,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.log.BarkRule;
+import org.mensuration.log.Log;
+import org.mensuration.quantity.BarkBasis;
 import org.mensuration.units.ForestUnits;
 
 class BarkTest {
@@ -39,6 +42,33 @@ class BarkTest {
         .isEqualTo(formula("bark/area-share", 30, 40));
     assertThat(in(Bark.inchAndHalfInFoot(inches(12)), ForestUnits.INCH)).isEqualTo(1.5);
     assertThat(in(Bark.twelfthOfQuarterGirth(inches(18)), ForestUnits.INCH)).isEqualTo(1.5);
+  }
+
+  @Test
+  void aLogLosesItsBarkAtEveryReading() {
+    Log over =
+        Log.of(centimetres(44), centimetres(31), metres(5))
+            .withMiddle(centimetres(38))
+            .withDiameterAt(0.25, centimetres(40))
+            .withBark(BarkBasis.OVER);
+    // 2 cm up to 29 cm of oak, 3 cm above.
+    assertThat(Bark.customaryOak().inside(over))
+        .isEqualTo(
+            Log.of(centimetres(41), centimetres(28), metres(5))
+                .withMiddle(centimetres(35))
+                .withDiameterAt(0.25, centimetres(37))
+                .withBark(BarkBasis.UNDER));
+    assertThat(
+            Bark.fvaSpruce()
+                .inside(Log.ofMiddle(centimetres(50), metres(4)).withBark(BarkBasis.OVER))
+                .middle())
+        .contains(Bark.fvaSpruce().inside(centimetres(50)));
+    for (BarkBasis basis : List.of(BarkBasis.UNDER, BarkBasis.UNKNOWN)) {
+      assertThatThrownBy(() -> Bark.customaryOak().inside(over.withBark(basis)))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageEndingWith(
+              "(bark/customary-oak) takes logs over bark, this one is " + basis.words());
+    }
   }
 
   @Test

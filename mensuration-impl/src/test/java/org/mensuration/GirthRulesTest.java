@@ -2,18 +2,55 @@ package org.mensuration;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 import static org.mensuration.units.Measures.centimetres;
+import static org.mensuration.units.Measures.cubicMetres;
 import static org.mensuration.units.Measures.feet;
+import static org.mensuration.units.Measures.in;
 import static org.mensuration.units.Measures.inches;
 import static org.mensuration.units.Measures.metres;
 
 import org.junit.jupiter.api.Test;
+import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.log.Log;
 import org.mensuration.log.LogReadings;
 import org.mensuration.quantity.BarkBasis;
 import org.mensuration.quantity.LogScale;
+import org.mensuration.units.ForestUnits;
 
 class GirthRulesTest {
+  @Test
+  void hoppusFeetStandForMoreCubicFeet() {
+    assertThat(in(GirthRules.solidVolumeOfHoppus(50), ForestUnits.CUBIC_METRE))
+        .isCloseTo(1.8027, within(5e-5)); // a Hoppus ton
+    assertThat(GirthRules.hoppusFeet(cubicMetres(1))).isCloseTo(27.736074, within(5e-7));
+    assertThat(GirthRules.hoppusFeet(GirthRules.solidVolumeOfHoppus(12)))
+        .isCloseTo(12, within(1e-14));
+    assertThatThrownBy(() -> GirthRules.solidVolumeOfHoppus(-1))
+        .isInstanceOf(OutOfDomainException.class);
+  }
+
+  @Test
+  void squaredTimberIsAPrismoid() {
+    // 32 by 20 and 16 by 8 inches, 25 feet: 61 1/9 and 58 1/3 cubic feet.
+    assertThat(
+            in(
+                GirthRules.squaredTimber(inches(32), inches(20), inches(16), inches(8), feet(25)),
+                ForestUnits.CUBIC_FOOT))
+        .isCloseTo(550 / 9.0, within(1e-12));
+    assertThat(
+            in(
+                GirthRules.squaredTimberByMeanSection(
+                    inches(32), inches(20), inches(16), inches(8), feet(25)),
+                ForestUnits.CUBIC_FOOT))
+        .isCloseTo(175 / 3.0, within(1e-12));
+    assertThatThrownBy(
+            () ->
+                GirthRules.squaredTimber(inches(32), inches(-20), inches(16), inches(8), feet(25)))
+        .isInstanceOf(OutOfDomainException.class)
+        .hasMessageContaining("b = -20 in");
+  }
+
   private static double formula(String id, double... inputs) {
     return Catalogues.standard().formula(id).apply(inputs);
   }

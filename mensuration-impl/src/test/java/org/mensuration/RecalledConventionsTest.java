@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.mensuration.units.Measures.centimetres;
 import static org.mensuration.units.Measures.feet;
+import static org.mensuration.units.Measures.in;
 import static org.mensuration.units.Measures.inches;
 import static org.mensuration.units.Measures.metres;
 
@@ -20,6 +21,7 @@ import org.mensuration.log.RoundingStep;
 import org.mensuration.quantity.BarkBasis;
 import org.mensuration.source.Citation;
 import org.mensuration.source.Standing;
+import org.mensuration.units.ForestUnits;
 
 /** Rules that are recalled, and what every convention says of its sources. */
 class RecalledConventionsTest {
@@ -145,6 +147,14 @@ class RecalledConventionsTest {
     assertThat(rule.roundings())
         .containsExactly(
             "length down to 0.1 m, from 10 m to 1 m", "each small end diameter down to 1 cm");
+  }
+
+  @Test
+  void germanLengthsAreCutWithTheirAllowance() {
+    assertThat(in(LogConventions.germanAllowance(metres(16)), ForestUnits.METRE)).isEqualTo(0.16);
+    assertThat(in(LogConventions.germanLengthToCut(metres(4)), ForestUnits.METRE)).isEqualTo(4.1);
+    assertThat(in(LogConventions.germanLengthToCut(metres(19)), ForestUnits.METRE))
+        .isEqualTo(19.19);
   }
 
   @Test
