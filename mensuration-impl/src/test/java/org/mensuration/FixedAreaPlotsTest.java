@@ -68,6 +68,33 @@ class FixedAreaPlotsTest {
   }
 
   @Test
+  void aTreeCountedBeyondItsCircleIsReported() {
+    StandTally tally = Stands.tally(TallyPlan.of(NESTED));
+    tally.begin("1");
+    tally.tree(30, 1, 1); // of the circle of 200 m², 7.98 m wide
+    tally.distance(8);
+    tally.tree(40, 1, 1); // of that of 500 m², 12.62 m wide
+    tally.distance(8);
+    tally.end();
+    assertThat(tally.estimate().beyondLimit()).isEqualTo(1);
+    assertThat(tally.estimate().remarks())
+        .contains("point 1, tree 1: counted, but measured at 8.000 m, beyond its limit of 7.979 m");
+    assertThat(NESTED.judge(centimetres(30), metres(0))).isEqualTo(LimitPosition.IN);
+  }
+
+  @Test
+  void plotsAreEqualByTheirCircles() {
+    FixedPlots other =
+        FixedAreaPlots.nested(
+            FixedAreaPlots.circle(squareMetres(200), metres(0.12)),
+            FixedAreaPlots.circle(squareMetres(500), centimetres(36)));
+    assertThat(NESTED).isEqualTo(other).hasSameHashCodeAs(other);
+    assertThat(NESTED).isNotEqualTo(FixedAreaPlots.of(squareMetres(200)));
+    assertThat(NESTED.hashCode()).isNotEqualTo(FixedAreaPlots.of(squareMetres(1)).hashCode());
+    assertThat(NESTED.toString()).startsWith("nested plots [").contains("500").contains("36");
+  }
+
+  @Test
   void badCirclesAreRefused() {
     assertThatThrownBy(() -> FixedAreaPlots.nested()).hasMessageContaining("at least one circle");
     assertThatThrownBy(

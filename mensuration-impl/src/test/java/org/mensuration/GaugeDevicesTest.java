@@ -115,6 +115,30 @@ class GaugeDevicesTest {
   }
 
   @Test
+  void aBladeIsNarrowedOnASlope() {
+    double level = in(FOUR.bladeWidth(centimetres(50)), CENTIMETRE);
+    assertThat(in(FOUR.bladeWidthAlongSight(centimetres(50), degrees(-60)), CENTIMETRE))
+        .isCloseTo(level / 2, within(1e-15));
+    assertThatThrownBy(() -> FOUR.bladeWidthAlongSight(centimetres(50), degrees(90)))
+        .isInstanceOf(OutOfDomainException.class);
+  }
+
+  @Test
+  void anEyeInsideTheRodIsRefused() {
+    assertThatThrownBy(() -> AngleGauges.ofRoundRod(centimetres(30), centimetres(14)))
+        .isInstanceOf(OutOfDomainException.class)
+        .hasMessageContaining("W ≤ 2 D");
+    assertThatThrownBy(() -> AngleGauges.ofRoundRod(centimetres(30), centimetres(15)))
+        .isInstanceOf(OutOfDomainException.class);
+    // A bad reading is refused though the mean of the readings would pass.
+    assertThatThrownBy(
+            () ->
+                AngleGauges.calibratedOnRoundTargetAxis(
+                    metres(0.3), List.of(metres(10), metres(0.1))))
+        .isInstanceOf(OutOfDomainException.class);
+  }
+
+  @Test
   void radiusFactorsToCentreAndFace() {
     AngleGauge ten = AngleGauges.ofFactor(squareFeetPerAcre(10));
     assertThat(ten.radiusFactorToCentreFeetPerInch()).isEqualTo(2.75);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.mensuration.units.ForestUnits.CUBIC_METRE_PER_HECTARE;
 import static org.mensuration.units.ForestUnits.SQUARE_METRE_PER_HECTARE;
+import static org.mensuration.units.ForestUnits.METRE;
 import static org.mensuration.units.Measures.centimetres;
 import static org.mensuration.units.Measures.cubicMetres;
 import static org.mensuration.units.Measures.in;
@@ -240,5 +241,29 @@ class SamplesTest {
     }
     assertThatThrownBy(() -> new EstimatedNumber(1, -1, 1)).hasMessageContaining("is none");
     assertThatThrownBy(() -> new EstimatedNumber(1, 1, -1)).hasMessageContaining("is none");
+  }
+
+  @Test
+  void aCombinedVolumeSaysWhatToThinkOfItsErrors() {
+    List<CountPoint> measured =
+        List.of(CountPoint.of("m1", tree(8), tree(10)), CountPoint.of("m2", tree(9), tree(12)));
+    assertThat(
+            Estimators.countAndMeasure(counts(), measured, SampleLayout.RANDOM)
+                .ratio()
+                .degreesOfFreedom())
+        .isEqualTo(1);
+    // Picked trees within the limit of the second factor raise no remark, one beyond it does.
+    double limit = in(EIGHT.limitingDistanceToCentre(tree(8).diameter().get()), METRE);
+    List<CountedTree> near = List.of(tree(8).at(metres(limit / 2)), tree(10).at(metres(limit)));
+    CombinedVolume picked =
+        Estimators.secondFactor(counts(), EIGHT, near, SampleLayout.RANDOM);
+    assertThat(picked.remarks()).noneMatch(line -> line.contains("beyond the limit of the second"));
+    assertThat(picked.remarks()).noneMatch(line -> line.contains("errors exceed"));
+    assertThat(picked.exactErrorPercent())
+        .isPositive()
+        .isLessThan(picked.firstOrderErrorPercent());
+    List<CountedTree> far = List.of(tree(8).at(metres(2 * limit)), tree(10));
+    assertThat(Estimators.secondFactor(counts(), EIGHT, far, SampleLayout.RANDOM).remarks())
+        .anyMatch(line -> line.startsWith("measured tree beyond the limit of the second factor"));
   }
 }

@@ -139,7 +139,7 @@ class TreeVolumesTest {
     double squares = 1600 * thick + 900 * middle + 400 * (100 - thick - middle);
     assertThat(in(height.quadraticMeanDiameter(), CENTIMETRE))
         .isCloseTo(Math.sqrt(squares / 100), within(1e-12));
-    assertThat(height.rule().text()).isEqualTo("mean height of the thickest 100.0 per hectare");
+    assertThat(height.rule().text()).isEqualTo("mean height of the thickest 100 per hectare");
     assertThat(height)
         .isEqualTo(
             Stands.dominantHeight(PLAN, List.of(point), DominantHeightRule.HUNDRED_PER_HECTARE))
@@ -169,8 +169,8 @@ class TreeVolumesTest {
                 DominantHeightRule.THICKEST_OF_EACH_POINT, plots, one, two, CountPoint.of("3")))
         .isCloseTo((30 + 27) / 2.0, within(1e-12));
     assertThat(DominantHeightRule.THICKEST_OF_EACH_POINT.text()).contains("each point");
-    assertThat(DominantHeightRule.thickestPercent(20).text()).contains("20.0 % of the stems");
-    assertThat(DominantHeightRule.FORTY_PER_ACRE.text()).contains("40.0 per acre");
+    assertThat(DominantHeightRule.thickestPercent(20).text()).contains("20 % of the stems");
+    assertThat(DominantHeightRule.FORTY_PER_ACRE.text()).contains("40 per acre");
   }
 
   @Test

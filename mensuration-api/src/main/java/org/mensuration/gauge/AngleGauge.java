@@ -78,6 +78,17 @@ public interface AngleGauge extends TreeSelection {
   Quantity<Length> bladeWidth(Quantity<Length> eyeDistance);
 
   /**
+   * Width to which a flat blade is narrowed for a sight along a slope, so that the distance along
+   * the slope is judged as a level one.
+   *
+   * @param eyeDistance distance from the eye to the middle of the blade, above zero
+   * @param slope slope of the sight, between −90° and 90°
+   * @return the width
+   * @throws OutOfDomainException if a value is outside
+   */
+  Quantity<Length> bladeWidthAlongSight(Quantity<Length> eyeDistance, Quantity<Angle> slope);
+
+  /**
    * Distance from the eye at which a flat blade has this factor.
    *
    * @param bladeWidth width of the blade, above zero

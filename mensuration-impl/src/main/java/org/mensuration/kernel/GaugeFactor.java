@@ -217,4 +217,15 @@ public final class GaugeFactor {
   public static double sweepSlope(double slopeDeg) {
     return 1 / Slope.cos(slopeDeg);
   }
+
+  /**
+   * Width of a blade for a sight along a slope.
+   *
+   * @param widthCm width for a level sight in cm
+   * @param slopeDeg slope of the sight in degrees
+   * @return width in cm
+   */
+  public static double bladeWidthAlongSight(double widthCm, double slopeDeg) {
+    return widthCm * Slope.cos(slopeDeg);
+  }
 }

@@ -132,4 +132,15 @@ public final class LimitingDistance {
   public static double treeFactor(double factorM2Ha, double diameterCm) {
     return 40000 * factorM2Ha / (Math.PI * (diameterCm * diameterCm));
   }
+
+  /**
+   * Limiting distance from a plot radius factor.
+   *
+   * @param radiusFactorFtPerIn radius factor in feet per inch
+   * @param diameterIn diameter in inches
+   * @return distance in feet
+   */
+  public static double byRadiusFactor(double radiusFactorFtPerIn, double diameterIn) {
+    return radiusFactorFtPerIn * diameterIn;
+  }
 }

@@ -110,4 +110,15 @@ public final class PlotAndLine {
     double longer = Math.max(heightM, lineLengthM);
     return HECTARE / 2 * Slope.tanOver(angleDeg, shorter) / longer;
   }
+
+  /**
+   * Trees per hectare of one tree on a cluster of circular plots.
+   *
+   * @param radiusM radius of each plot in m
+   * @param plots plots of the cluster
+   * @return trees per hectare
+   */
+  public static double clusterExpansion(double radiusM, double plots) {
+    return HECTARE / (plots * (Math.PI * (radiusM * radiusM)));
+  }
 }

@@ -69,14 +69,11 @@ public final class StandFigures {
    * @return index in stems per hectare
    */
   public static double densityIndexBySummation(double[] expansionsHa, double[] diametersCm) {
-    double sum = 0;
-    double lost = 0;
-    for (int i = 0; i < diametersCm.length; i++) {
-      double term = densityIndex(expansionsHa[i], diametersCm[i]);
-      lost += Compensated.lost(sum, term);
-      sum += term;
+    double[] terms = new double[diametersCm.length];
+    for (int i = 0; i < terms.length; i++) {
+      terms[i] = densityIndex(expansionsHa[i], diametersCm[i]);
     }
-    return sum + lost;
+    return Compensated.sum(terms);
   }
 
   /**
@@ -131,18 +128,10 @@ public final class StandFigures {
    * @return height in m
    */
   public static double loreyHeight(double[] diametersCm, double[] heightsM) {
-    double squares = 0;
-    double lost = 0;
-    double weighted = 0;
-    double weightedLost = 0;
-    for (int i = 0; i < diametersCm.length; i++) {
-      double square = diametersCm[i] * diametersCm[i];
-      double term = square * heightsM[i];
-      lost += Compensated.lost(squares, square);
-      squares += square;
-      weightedLost += Compensated.lost(weighted, term);
-      weighted += term;
+    double[] squares = new double[diametersCm.length];
+    for (int i = 0; i < squares.length; i++) {
+      squares[i] = diametersCm[i] * diametersCm[i];
     }
-    return (weighted + weightedLost) / (squares + lost);
+    return Compensated.products(squares, heightsM) / Compensated.sum(squares);
   }
 }

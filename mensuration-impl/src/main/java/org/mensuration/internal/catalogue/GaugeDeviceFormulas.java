@@ -1,6 +1,7 @@
 package org.mensuration.internal.catalogue;
 
 import static org.mensuration.formula.Equations.cosDegrees;
+import static org.mensuration.formula.Comparison.AT_MOST;
 import static org.mensuration.formula.Equations.fn;
 import static org.mensuration.formula.Equations.minus;
 import static org.mensuration.formula.Equations.num;
@@ -176,6 +177,7 @@ public final class GaugeDeviceFormulas {
   public static final BoundFormula FACTOR_FROM_TARGET_AXIS =
       target("gauge/factor-from-target-axis", "a round target measured to its axis")
           .input("axis_distance", "D", "m", SIZE, "distance from the eye to its axis")
+          .relation("width", AT_MOST, 2, "axis_distance", "W ≤ 2 D")
           .gives(
               "factor",
               "k",

@@ -70,6 +70,7 @@ public final class Topics {
     all.addAll(SurveyFormulas.ALL);
     all.addAll(SummaryFormulas.ALL);
     all.addAll(RelativeDensityFormulas.ALL);
+    all.addAll(FieldRuleFormulas.ALL);
     all.addAll(CombinedErrorFormulas.ALL);
     all.addAll(SampleSizeFormulas.ALL);
     return all;

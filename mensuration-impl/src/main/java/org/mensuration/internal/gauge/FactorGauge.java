@@ -7,6 +7,7 @@ import javax.measure.quantity.Length;
 import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.gauge.AngleGauge;
 import org.mensuration.gauge.LimitPosition;
+import org.mensuration.internal.catalogue.FieldRuleFormulas;
 import org.mensuration.internal.catalogue.GaugeDeviceFormulas;
 import org.mensuration.internal.catalogue.GaugeDistanceFormulas;
 import org.mensuration.internal.catalogue.GaugeFormulas;
@@ -92,6 +93,14 @@ public record FactorGauge(
   public Quantity<Length> bladeWidth(Quantity<Length> eyeDistance) {
     return Measures.centimetres(
         GaugeDeviceFormulas.BLADE_WIDTH.value(CENTIMETRES.read(eyeDistance), metric));
+  }
+
+  @Override
+  public Quantity<Length> bladeWidthAlongSight(
+      Quantity<Length> eyeDistance, Quantity<Angle> slope) {
+    double level = GaugeDeviceFormulas.BLADE_WIDTH.value(CENTIMETRES.read(eyeDistance), metric);
+    return Measures.centimetres(
+        FieldRuleFormulas.BLADE_WIDTH_ALONG_SIGHT.value(level, DEGREES.read(slope)));
   }
 
   @Override

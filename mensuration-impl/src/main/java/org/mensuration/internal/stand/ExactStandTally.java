@@ -161,10 +161,12 @@ public final class ExactStandTally implements StandTally {
       throw new IllegalStateException("no point is open; begin one first");
     }
     if (!(weight == 1 || weight == 0.5 || weight == 0)) {
-      throw new IllegalArgumentException("weight " + weight + "; allowed 0, 0.5 and 1");
+      throw new IllegalArgumentException(
+          "point " + openId + ": weight " + weight + "; allowed 0, 0.5 and 1");
     }
     if (!(edgeWeight >= 1 && edgeWeight < Double.POSITIVE_INFINITY)) {
-      throw new IllegalArgumentException("edge weight " + edgeWeight + "; allowed from 1");
+      throw new IllegalArgumentException(
+          "point " + openId + ": edge weight " + edgeWeight + "; allowed from 1");
     }
     trees.add(diameterCm, weight, edgeWeight);
   }

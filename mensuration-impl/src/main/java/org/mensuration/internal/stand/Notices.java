@@ -37,8 +37,8 @@ final class Notices {
       if (newTree < 0) {
         return;
       }
-      int order = newPoint.compareTo(point);
-      if (tree < 0 || order < 0 || (order == 0 && newTree < tree)) {
+      // A point is met once, so names do not tie.
+      if (tree < 0 || newPoint.compareTo(point) < 0) {
         point = newPoint;
         tree = newTree;
       }
