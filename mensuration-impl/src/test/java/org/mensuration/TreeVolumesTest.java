@@ -198,10 +198,10 @@ class TreeVolumesTest {
         .hasMessageContaining("point 1, tree 1 lacks diameter or height");
     for (double bad : new double[] {0, -1, 101, Double.NaN}) {
       assertThatThrownBy(() -> DominantHeightRule.thickestPercent(bad))
-          .hasMessageContaining("allowed up to 100");
+          .hasMessageContaining("up to 100");
     }
     assertThatThrownBy(
             () -> new DominantHeightRule(DominantHeightRule.Kind.THICKEST_OF_EACH_POINT, 0.5))
-        .hasMessageContaining("allowed up to 1");
+        .hasMessage("dominant height, thickest of each point: 0.5; allowed 1");
   }
 }
