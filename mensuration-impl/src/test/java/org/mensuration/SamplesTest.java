@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.mensuration.units.ForestUnits.CUBIC_METRE_PER_HECTARE;
-import static org.mensuration.units.ForestUnits.SQUARE_METRE_PER_HECTARE;
 import static org.mensuration.units.ForestUnits.METRE;
+import static org.mensuration.units.ForestUnits.SQUARE_METRE_PER_HECTARE;
 import static org.mensuration.units.Measures.centimetres;
 import static org.mensuration.units.Measures.cubicMetres;
 import static org.mensuration.units.Measures.in;
@@ -255,13 +255,10 @@ class SamplesTest {
     // Picked trees within the limit of the second factor raise no remark, one beyond it does.
     double limit = in(EIGHT.limitingDistanceToCentre(tree(8).diameter().get()), METRE);
     List<CountedTree> near = List.of(tree(8).at(metres(limit / 2)), tree(10).at(metres(limit)));
-    CombinedVolume picked =
-        Estimators.secondFactor(counts(), EIGHT, near, SampleLayout.RANDOM);
+    CombinedVolume picked = Estimators.secondFactor(counts(), EIGHT, near, SampleLayout.RANDOM);
     assertThat(picked.remarks()).noneMatch(line -> line.contains("beyond the limit of the second"));
     assertThat(picked.remarks()).noneMatch(line -> line.contains("errors exceed"));
-    assertThat(picked.exactErrorPercent())
-        .isPositive()
-        .isLessThan(picked.firstOrderErrorPercent());
+    assertThat(picked.exactErrorPercent()).isPositive().isLessThan(picked.firstOrderErrorPercent());
     List<CountedTree> far = List.of(tree(8).at(metres(2 * limit)), tree(10));
     assertThat(Estimators.secondFactor(counts(), EIGHT, far, SampleLayout.RANDOM).remarks())
         .anyMatch(line -> line.startsWith("measured tree beyond the limit of the second factor"));

@@ -33,7 +33,8 @@ public final class FieldRuleFormulas {
           .input("diameter", "d", "in", SIZE, "diameter at breast height")
           .gives("distance", "R", "ft", times(sym("F"), sym("d")))
           .definedBy(Works.AG_S02, "section Plot Radius Factor, 27.5 ft for 10 in at 10 ft²/ac")
-          .note("to the centre or to the face of the stem, as the factor is; they must not be mixed")
+          .note(
+              "to the centre or to the face of the stem, as the factor is; they must not be mixed")
           .kernel2(LimitingDistance::byRadiusFactor);
 
   /** Blade for a sight on a slope. */

@@ -1,7 +1,7 @@
 package org.mensuration.internal.catalogue;
 
-import static org.mensuration.formula.Equations.cosDegrees;
 import static org.mensuration.formula.Comparison.AT_MOST;
+import static org.mensuration.formula.Equations.cosDegrees;
 import static org.mensuration.formula.Equations.fn;
 import static org.mensuration.formula.Equations.minus;
 import static org.mensuration.formula.Equations.num;
