@@ -38,7 +38,11 @@ import org.mensuration.log.LogTotal;
 import org.mensuration.log.LogWarning;
 import org.mensuration.log.RuleComparison;
 import org.mensuration.log.Tip;
+import org.mensuration.optics.DistanceRange;
+import org.mensuration.optics.Graduation;
 import org.mensuration.optics.OpticalScale;
+import org.mensuration.optics.RatioScale;
+import org.mensuration.optics.Sighting;
 import org.mensuration.quantity.BarkBasis;
 import org.mensuration.quantity.BasalAreaPerArea;
 import org.mensuration.quantity.LogScale;
@@ -76,6 +80,33 @@ class UserGuideTest {
     assertThat(in(section, CUBIC_METRE)).isCloseTo(cubicMetres, within(1e-15));
     assertThat(cubicFeet).isCloseTo(cubicMetres / (0.3048 * 0.3048 * 0.3048), within(1e-12));
     assertThat(steps.toString()).contains("46", "31.5", "Smalian").doesNotContain("31,5");
+  }
+
+  @Test
+  void outOfReach() {
+    // begin out-of-reach
+    RatioScale scale = OpticalScales.graduated(OpticalScales.ofRatio(0.01), Graduation.of(12));
+    Quantity<Length> axis = OpticalScales.axisDistance(metres(15), centimetres(52)); // 15.26 m
+    Sighting sight = Sighting.toAxis(axis).at(degrees(24)); // it does not compensate for slope
+    Quantity<Length> exact = scale.diameter(2.25, sight); // 37.58 cm, by the tangent lines
+    Quantity<Length> field = scale.proportionalDiameter(2.25, sight); // ratio times distance
+    double reading = MeasurementErrors.rectangular(0.125); // an eighth of a division either way
+    Quantity<Length> error = scale.standardError(2.25, reading, axis, centimetres(5)); // 1.1 cm
+    Quantity<Length> next = centimetres(40);
+    Quantity<Length> threeDivisions = scale.workingDistance(next, 3); // 13.3 m
+    DistanceRange good = scale.distancesWithin(next, reading, centimetres(5), centimetres(1));
+    // end out-of-reach
+    // By hand: b/(2 cos 24°) is the tangent of half the angle.
+    double half = 0.0225 / 2 / Math.cos(Math.toRadians(24));
+    assertThat(in(exact, METRE))
+        .isCloseTo(2 * 15.26 * half / Math.sqrt(1 + half * half), within(1e-14));
+    assertThat(in(exact, CENTIMETRE)).isCloseTo(37.58, within(0.005));
+    assertThat(in(field, METRE)).isCloseTo(2 * 15.26 * half, within(1e-14));
+    assertThat(in(error, CENTIMETRE)).isCloseTo(1.1, within(0.05));
+    assertThat(in(threeDivisions, METRE)).isCloseTo(0.4 / 0.03 * 1.0001125, within(1e-6));
+    assertThat(in(good.farthest(), METRE)).isCloseTo(13.7, within(0.05));
+    // Nearer, twelve divisions do not hold it.
+    assertThat(in(good.nearest(), METRE)).isCloseTo(3.339, within(0.0005));
   }
 
   @Test
