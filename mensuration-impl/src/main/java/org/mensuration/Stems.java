@@ -1,9 +1,13 @@
 package org.mensuration;
 
+import java.util.ArrayList;
 import java.util.List;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
+import org.mensuration.diameter.StemLimits;
+import org.mensuration.internal.stem.LimitedStem;
 import org.mensuration.internal.stem.StemReadings;
 import org.mensuration.internal.stem.TangentStation;
 import org.mensuration.quantity.BarkBasis;
@@ -67,5 +71,61 @@ public final class Stems {
    */
   public static StemStation station(Quantity<Length> distance, Quantity<Angle> base) {
     return new TangentStation(METRES.read(distance), DEGREES.read(base));
+  }
+
+  /**
+   * The diameter of a stem at the breast height of its limits.
+   *
+   * @param profile a stem that reaches breast height
+   * @param limits limits with the breast height; heights of the profile are from its ground point
+   * @return the diameter
+   * @throws IllegalArgumentException if the stem does not reach it, or the limits have a top
+   *     diameter of another bark basis than the profile
+   */
+  public static Quantity<Length> breastHeightDiameter(StemProfile profile, StemLimits limits) {
+    return new LimitedStem(profile, limits).breastHeightDiameter();
+  }
+
+  /**
+   * The length of a stem between its limits: from the stump, or its base, to the first point
+   * thinner than the top diameter, or its top as it stands.
+   *
+   * @param profile the stem
+   * @param limits stump height and top diameter, each if stated
+   * @return length along the stem
+   * @throws IllegalArgumentException if the stump lies outside the stem, or the top diameter has
+   *     another bark basis than the profile
+   */
+  public static Quantity<Length> length(StemProfile profile, StemLimits limits) {
+    return new LimitedStem(profile, limits).length();
+  }
+
+  /**
+   * The volume of a stem between its limits; see {@link #length}.
+   *
+   * @param profile the stem
+   * @param limits stump height and top diameter, each if stated
+   * @return volume on the bark basis of the profile
+   * @throws IllegalArgumentException if the stump lies outside the stem, or the top diameter has
+   *     another bark basis than the profile
+   */
+  public static Quantity<Volume> volume(StemProfile profile, StemLimits limits) {
+    return new LimitedStem(profile, limits).volume();
+  }
+
+  /**
+   * Readings over bark put under bark by one bark factor, the usual assumption for upper diameters.
+   *
+   * @param readings readings over bark
+   * @param factor diameter inside over diameter outside, in (0, 1]
+   * @return readings under bark at the same heights
+   * @throws org.mensuration.formula.OutOfDomainException if the factor is outside its domain
+   */
+  public static List<StemReading> underBark(List<StemReading> readings, double factor) {
+    List<StemReading> under = new ArrayList<>();
+    for (StemReading reading : readings) {
+      under.add(StemReading.of(reading.height(), Bark.inside(reading.diameter(), factor)));
+    }
+    return List.copyOf(under);
   }
 }
