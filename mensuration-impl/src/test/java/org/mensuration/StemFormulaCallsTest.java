@@ -125,6 +125,19 @@ class StemFormulaCallsTest {
         .hasMessageContaining("has no area at the base, 0.0 m; take a cylinder");
   }
 
+  /** 4.2 m three times over is an ulp above 12.6 m. */
+  @Test
+  void logsMayAddUpToTheTopOfTheStem() {
+    StemProfile stem = Stems.profile(List.of(at(0, 30), at(6, 20)), metres(12.6));
+    List<Quantity<Length>> thirds = List.of(metres(4.2), metres(4.2), metres(4.2));
+    assertThat(4.2 + 4.2 + 4.2).isGreaterThan(12.6);
+    assertThat(stem.logs(metres(0), thirds)).hasSize(3);
+    assertThat(in(stem.logs(metres(0), thirds).get(2).small().orElseThrow(), CENTIMETRE)).isZero();
+    assertThatThrownBy(() -> stem.logs(metres(0.01), thirds))
+        .hasMessageContaining("upper end of log 3: 12.6")
+        .hasMessageContaining("the stem ends at 12.6 m");
+  }
+
   /** Every curve's heights beside a scan in small steps. */
   @Test
   void everyHeightOfRandomSegmentedAndCubicCurvesIsFound() {

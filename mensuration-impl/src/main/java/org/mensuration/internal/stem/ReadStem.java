@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
+import org.mensuration.kernel.Limits;
 import org.mensuration.kernel.StemSolid;
 import org.mensuration.log.Log;
 import org.mensuration.quantity.BarkBasis;
@@ -191,10 +192,11 @@ final class ReadStem implements StemProfile {
   }
 
   private double standing(double metres, String what) {
-    if (!(metres <= top)) {
+    // Lengths that add up to the top miss it by an ulp or two.
+    if (!Limits.keepsTo(metres, top)) {
       throw new IllegalArgumentException(
           what + ": " + metres + " m, but the stem ends at " + top + " m");
     }
-    return metres;
+    return Math.min(metres, top);
   }
 }
