@@ -27,6 +27,9 @@ import org.mensuration.units.UnitReader;
  *
  * <p>Look up only when standing still; keep well away from dead, hung-up or wind-loaded trees and
  * stop in wind; never sight toward the sun; enter a neighbour's land only with leave.
+ *
+ * <p>Equation, limits and sources of an id such as {@code gauge/factor-from-angle}: {@link
+ * Catalogues#standard}.
  */
 public final class AngleGauges {
   private static final UnitReader<Angle> DEGREES = UnitReader.in(ForestUnits.DEGREE);

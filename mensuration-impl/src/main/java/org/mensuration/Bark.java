@@ -15,6 +15,9 @@ import org.mensuration.units.UnitReader;
  * Bark: diameters and volumes inside it, its share, its thickness by species. A rule by species
  * takes the bark off a diameter or, by {@link BarkRule#inside(org.mensuration.log.Log)}, off a
  * whole log. Stateless and thread-safe; so are the rules.
+ *
+ * <p>Equation, limits and sources of an id such as {@code bark/inside-from-factor}: {@link
+ * Catalogues#standard}.
  */
 public final class Bark {
   private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);

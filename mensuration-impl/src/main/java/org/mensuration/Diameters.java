@@ -20,6 +20,9 @@ import org.mensuration.units.UnitReader;
  *
  * <p>Every call throws {@link org.mensuration.formula.OutOfDomainException} when a length is
  * negative or an angle without meaning.
+ *
+ * <p>Equation, limits and sources of an id such as {@code diameter/from-girth}: {@link
+ * Catalogues#standard}.
  */
 public final class Diameters {
   private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);

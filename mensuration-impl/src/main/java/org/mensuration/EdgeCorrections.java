@@ -21,6 +21,9 @@ import org.mensuration.internal.edge.RectangleBoundary;
  * {@link org.mensuration.gauge.CountedTree#withEdgeWeight(double)}; {@link
  * org.mensuration.stand.TallyPlan#with(EdgeRule)} names the rule and refuses counts without such
  * weights. With a map of the trees and the boundary of the tract, a tally does the counting.
+ *
+ * <p>Equation, limits and sources of an id such as {@code edge/walkthrough-weight}: {@link
+ * Catalogues#standard}.
  */
 public final class EdgeCorrections {
   private EdgeCorrections() {}

@@ -17,6 +17,9 @@ import org.mensuration.stand.StandEstimate;
  * Estimates that use a second variable or a second sample. Stateless and thread-safe.
  *
  * <p>A part of the population is 0 where it has no finite number, as with points.
+ *
+ * <p>Equation, limits and sources of an id such as {@code sampling/ratio-estimate}: {@link
+ * Catalogues#standard}.
  */
 public final class Estimators {
   private Estimators() {}

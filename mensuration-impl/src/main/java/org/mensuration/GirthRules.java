@@ -20,6 +20,8 @@ import org.mensuration.units.UnitReader;
 /**
  * Rules of the taped girth and of squared timber. Stateless and thread-safe; so are the rules. None
  * rounds its readings, and what a rule gives adds to scales of the same rule and bark basis only.
+ *
+ * <p>Equation, limits and sources of an id such as {@code log/hoppus}: {@link Catalogues#standard}.
  */
 public final class GirthRules {
   private static final UnitReader<Length> INCHES = UnitReader.in(ForestUnits.INCH);

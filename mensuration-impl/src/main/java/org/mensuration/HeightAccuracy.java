@@ -16,6 +16,9 @@ import org.mensuration.units.UnitReader;
  *
  * <p>Every call throws {@link org.mensuration.formula.OutOfDomainException} when a distance is not
  * positive, an error is negative, or an angle is not between -90 and 90 degrees.
+ *
+ * <p>Equation, limits and sources of an id such as {@code height/lean-error}: {@link
+ * Catalogues#standard}.
  */
 public final class HeightAccuracy {
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);

@@ -16,6 +16,9 @@ import org.mensuration.units.UnitReader;
  *
  * <p>Every call throws {@link org.mensuration.formula.OutOfDomainException} when a length is not
  * positive or an angle is not between -90 and 90 degrees.
+ *
+ * <p>Equation, limits and sources of an id such as {@code height/angle-from-percent}: {@link
+ * Catalogues#standard}.
  */
 public final class HeightScales {
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);

@@ -21,6 +21,9 @@ import org.mensuration.units.UnitReader;
  * <p>Every call throws {@link org.mensuration.formula.OutOfDomainException} when a distance is not
  * positive, an angle is not between -90 and 90 degrees, or the base lies above the tip. Look up
  * only when standing still, and keep well away from dead, hung-up or wind-loaded trees.
+ *
+ * <p>Equation, limits and sources of an id such as {@code height/tangent}: {@link
+ * Catalogues#standard}.
  */
 public final class Heights {
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);

@@ -10,6 +10,8 @@ import org.mensuration.log.SolidRule;
  * solid of revolution whose sectional area is in proportion to a power of the distance from the
  * tip: power 1 a paraboloid, 2 a cone, 3 a neiloid, and all between. Exact, not fitted. Stateless
  * and thread-safe.
+ *
+ * <p>Equation, limits and sources of an id such as {@code bias/huber}: {@link Catalogues#standard}.
  */
 public final class LogBias {
   private LogBias() {}

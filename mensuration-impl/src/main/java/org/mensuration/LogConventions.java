@@ -22,6 +22,9 @@ import org.mensuration.units.UnitReader;
  * rules in cubic metres offer {@link CubicConvention#takenAsVolume}. A reading within a relative
  * 1e-9 of a class limit counts as on it. Figures for trade or tax follow the local scaling law and
  * a licensed scaler. Where the text of a standard was not read, the formula of the rule says so.
+ *
+ * <p>Equation, limits and sources of an id such as {@code log/brereton}: {@link
+ * Catalogues#standard}.
  */
 public final class LogConventions {
   private static final Convention CZECH_SPRUCE =

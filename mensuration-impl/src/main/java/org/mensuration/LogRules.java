@@ -22,6 +22,8 @@ import org.mensuration.log.Tip;
  *
  * <p>Name the rule with every figure: rules differ by country, and figures for trade or tax follow
  * local scaling law and a licensed scaler.
+ *
+ * <p>Equation, limits and sources of an id such as {@code log/huber}: {@link Catalogues#standard}.
  */
 public final class LogRules {
   private static final SolidRule HUBER = MeasuredRule.of(LogFormulas.HUBER, Place.MIDDLE);

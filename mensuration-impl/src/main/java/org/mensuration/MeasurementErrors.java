@@ -8,6 +8,9 @@ import org.mensuration.internal.catalogue.MeasurementErrorFormulas;
  *
  * <p>Every call throws {@link org.mensuration.formula.OutOfDomainException} when an error is
  * negative.
+ *
+ * <p>Equation, limits and sources of an id such as {@code error/rectangular}: {@link
+ * Catalogues#standard}.
  */
 public final class MeasurementErrors {
 

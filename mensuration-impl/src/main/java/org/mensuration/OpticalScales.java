@@ -30,6 +30,9 @@ import org.mensuration.units.UnitReader;
  *
  * <p>Look up only when standing still, never sight toward the sun, and keep well away from dead,
  * hung-up or wind-loaded trees.
+ *
+ * <p>Equation, limits and sources of an id such as {@code optics/division-width}: {@link
+ * Catalogues#standard}.
  */
 public final class OpticalScales {
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);

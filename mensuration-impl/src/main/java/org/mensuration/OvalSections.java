@@ -16,6 +16,9 @@ import org.mensuration.units.UnitReader;
  * <p>Every call throws {@link org.mensuration.formula.OutOfDomainException} when an axis is not
  * positive, the short axis is the longer one, or a value is outside the interval that the method
  * names.
+ *
+ * <p>Equation, limits and sources of an id such as {@code diameter/ellipse-area}: {@link
+ * Catalogues#standard}.
  */
 public final class OvalSections {
   private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);

@@ -15,7 +15,12 @@ import org.mensuration.units.ForestUnits;
 import org.mensuration.units.Measures;
 import org.mensuration.units.UnitReader;
 
-/** How many points, where, and with which factor. Stateless and thread-safe. */
+/**
+ * How many points, where, and with which factor. Stateless and thread-safe.
+ *
+ * <p>Equation, limits and sources of an id such as {@code sampling/points-needed}: {@link
+ * Catalogues#standard}.
+ */
 public final class SampleSizes {
   private static final UnitReader<BasalAreaPerArea> FACTORS =
       UnitReader.in(ForestUnits.SQUARE_METRE_PER_HECTARE);

@@ -17,6 +17,9 @@ import org.mensuration.units.UnitReader;
  *
  * <p>Every call throws {@link org.mensuration.formula.OutOfDomainException} when a length is not
  * positive or an angle is outside the interval that the method names.
+ *
+ * <p>Equation, limits and sources of an id such as {@code optics/distance-from-thousandths}: {@link
+ * Catalogues#standard}.
  */
 public final class SightedDistances {
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);

@@ -16,6 +16,9 @@ import org.mensuration.units.UnitReader;
  * <p>Every call throws {@link org.mensuration.formula.OutOfDomainException} when a length is not
  * positive, an angle is not between -90 and 90 degrees, or the diameter is not below twice the
  * distance to the axis.
+ *
+ * <p>Equation, limits and sources of an id such as {@code optics/sighted-ratio}: {@link
+ * Catalogues#standard}.
  */
 public final class Silhouettes {
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);

@@ -14,6 +14,9 @@ import org.mensuration.units.UnitReader;
  * throw {@link org.mensuration.formula.OutOfDomainException}.
  *
  * <p>Breast height differs by country: state it beside every figure.
+ *
+ * <p>Equation, limits and sources of an id such as {@code stem/form-factor}: {@link
+ * Catalogues#standard}.
  */
 public final class StemForms {
   private static final UnitReader<Length> FEET = UnitReader.in(ForestUnits.FOOT);

@@ -18,6 +18,9 @@ import org.mensuration.units.UnitReader;
  *
  * <p>Random numbers come from the caller, so that a sample can be repeated. Values outside a
  * formula's domain throw {@link org.mensuration.formula.OutOfDomainException}.
+ *
+ * <p>Equation, limits and sources of an id such as {@code stem/importance-height}: {@link
+ * Catalogues#standard}.
  */
 public final class StemSamples {
   private static final UnitReader<Length> CENTIMETRES = UnitReader.in(ForestUnits.CENTIMETRE);

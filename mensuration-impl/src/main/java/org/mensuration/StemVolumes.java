@@ -16,6 +16,9 @@ import org.mensuration.units.UnitReader;
 /**
  * Volume of a standing stem from few measurements. Stateless and thread-safe. Values outside a
  * formula's domain throw {@link org.mensuration.formula.OutOfDomainException}.
+ *
+ * <p>Equation, limits and sources of an id such as {@code stem/volume-from-form-factor}: {@link
+ * Catalogues#standard}.
  */
 public final class StemVolumes {
   private static final UnitReader<Volume> CUBIC_METRES = UnitReader.in(ForestUnits.CUBIC_METRE);

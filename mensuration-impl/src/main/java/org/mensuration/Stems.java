@@ -24,6 +24,9 @@ import org.mensuration.units.UnitReader;
  *
  * <p>Look up only when standing still, never climb for a reading, and keep well away from dead,
  * hung-up or wind-loaded trees.
+ *
+ * <p>Equation, limits and sources of an id such as {@code height/tangent}: {@link
+ * Catalogues#standard}.
  */
 public final class Stems {
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);

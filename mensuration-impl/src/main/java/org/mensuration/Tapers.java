@@ -18,6 +18,9 @@ import org.mensuration.units.UnitReader;
  * curve that has no diameter somewhere between ground and tip is refused. Fits need one height more
  * than they have coefficients; one that does not converge throws an {@link ArithmeticException} and
  * gives no number.
+ *
+ * <p>Equation, limits and sources of an id such as {@code stem/taper-power}: {@link
+ * Catalogues#standard}.
  */
 public final class Tapers {
   private static final UnitReader<Length> METRES = UnitReader.in(ForestUnits.METRE);

@@ -18,6 +18,9 @@ import org.mensuration.stand.TreeVolume;
  *
  * <p>A volume from a stem's profile is a {@link TreeVolume} of your own, such as {@code tree ->
  * profileOf(tree).volume()}.
+ *
+ * <p>Equation, limits and sources of an id such as {@code tree/volume-from-form-factor}: {@link
+ * Catalogues#standard}.
  */
 public final class TreeVolumes {
   private TreeVolumes() {}

@@ -19,6 +19,9 @@ import org.mensuration.wood.WoodMeasure;
  * None is turned round: the factor back, where it is published, is not the inverse. Amounts of one
  * measure add among themselves and with nothing else, so stacked wood never slips into a sum of
  * solid volume.
+ *
+ * <p>Equation, limits and sources of an id such as {@code stack/volume}: {@link
+ * Catalogues#standard}.
  */
 public final class WoodConversions {
   private WoodConversions() {}

@@ -6,7 +6,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.mensuration.formula.Catalogue;
+import org.mensuration.formula.Formula;
 import org.mensuration.validation.table.ReferenceData;
 import org.mensuration.validation.table.Table;
 
@@ -22,24 +25,63 @@ final class CheckRun {
     ReferenceData shipped = ReferenceData.shipped();
     List<Table> tables = new ArrayList<>(shipped.tables());
     List<String> problems = new ArrayList<>(shipped.problems());
+    List<Formula> sheets = new ArrayList<>();
     for (int i = 0; i < arguments.size(); i += 2) {
-      if (!arguments.get(i).equals("--data") || i + 1 == arguments.size()) {
-        out.println("found " + arguments.get(i) + ", wanted --data DIR, as often as needed");
+      String option = arguments.get(i);
+      boolean known = option.equals("--data") || option.equals("--formula");
+      if (!known || i + 1 == arguments.size()) {
+        out.println("found " + option + ", wanted --data DIR or --formula ID, as often as needed");
         return USAGE;
       }
-      String folder = arguments.get(i + 1);
-      try {
-        ReferenceData further = ReferenceData.of(Path.of(folder), shipped);
-        tables.addAll(further.tables());
-        problems.addAll(further.problems());
-      } catch (IOException | InvalidPathException e) {
-        problems.add("--data " + folder + " cannot be read: " + e.getMessage());
+      String value = arguments.get(i + 1);
+      if (option.equals("--formula")) {
+        Optional<Formula> formula = find(catalogue, value);
+        if (formula.isEmpty()) {
+          out.println("found --formula " + value + ", wanted one of " + ids(catalogue, value));
+          return USAGE;
+        }
+        sheets.add(formula.get());
+      } else {
+        add(value, shipped, tables, problems);
       }
     }
     CheckReport found = ReferenceChecks.run(catalogue, tables);
     problems.addAll(found.problems());
     CheckReport report = new CheckReport(found.checks(), found.evidence(), problems);
-    CheckPrinter.print(report, out);
+    if (sheets.isEmpty()) {
+      CheckPrinter.print(report, out);
+    } else {
+      sheets.forEach(formula -> FormulaSheet.lines(formula, report).forEach(out::println));
+    }
     return report.passed() ? PASSED : FAILED;
+  }
+
+  private static void add(
+      String folder, ReferenceData shipped, List<Table> tables, List<String> problems) {
+    try {
+      ReferenceData further = ReferenceData.of(Path.of(folder), shipped);
+      tables.addAll(further.tables());
+      problems.addAll(further.problems());
+    } catch (IOException | InvalidPathException e) {
+      problems.add("--data " + folder + " cannot be read: " + e.getMessage());
+    }
+  }
+
+  private static Optional<Formula> find(Catalogue catalogue, String id) {
+    return catalogue.formulas().stream().filter(formula -> formula.id().equals(id)).findFirst();
+  }
+
+  /** The ids of the topic that was asked for, or the topics. */
+  private static String ids(Catalogue catalogue, String asked) {
+    String topic = asked.substring(0, asked.indexOf('/') + 1);
+    List<String> ids = catalogue.formulas().stream().map(Formula::id).toList();
+    List<String> near =
+        ids.stream().filter(id -> !topic.isEmpty() && id.startsWith(topic)).toList();
+    return near.isEmpty()
+        ? ids.stream()
+            .map(id -> id.substring(0, id.indexOf('/') + 1) + "...")
+            .distinct()
+            .collect(Collectors.joining(", "))
+        : String.join(", ", near);
   }
 }

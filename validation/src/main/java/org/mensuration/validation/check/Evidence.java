@@ -50,7 +50,8 @@ public record Evidence(
     return new Evidence(formula, published, recalled, computed);
   }
 
-  private static boolean isAbout(String formula, String subject) {
+  /** Whether a table of a subject is evidence for the formula. */
+  static boolean isAbout(String formula, String subject) {
     return subject.equals(formula)
         || Procedures.find(subject)
             .filter(procedure -> procedure.evidenceFor().contains(formula))

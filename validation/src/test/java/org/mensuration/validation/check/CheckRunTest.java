@@ -102,4 +102,33 @@ class CheckRunTest {
     assertThat(printed()).contains("found --date, wanted --data DIR");
     assertThat(run("--data", folder.resolve("none").toString())).isEqualTo(CheckRun.FAILED);
   }
+
+  @Test
+  void aSheetShowsAFormulaWithItsChecks() {
+    assertThat(run("--formula", "log/smalian", "--formula", "board/doyle"))
+        .isEqualTo(CheckRun.PASSED);
+    assertThat(printed())
+        .startsWith("Smalian volume (log/smalian)\n  V = (g_l + g_s)/2 · L, where ")
+        .contains("\n  d_s  diameter of the small end: small_diameter in cm, allowed [0, ∞)\n")
+        .contains("\n  wanted: d_s ≤ d_l\n")
+        .contains(
+            "\n  defines: D. Briggs, 1994: Forest Products Measurements and Conversion Factors")
+        .contains("\n  exact for a cylinder and a paraboloid; high for a cone")
+        .contains("\n  common_practice_scale/section (")
+        .contains("): 1 cell, 1 equal as printed; largest difference 0.40 step\n")
+        .contains("\nDoyle")
+        .contains("\n  270 cells: 270 equal as printed, none failed; 3 computed\n")
+        .doesNotContain("board/scribner");
+  }
+
+  @Test
+  void anUnknownFormulaIsAnsweredWithThoseOfItsTopic() {
+    assertThat(run("--formula", "log/smelian")).isEqualTo(CheckRun.USAGE);
+    assertThat(printed()).contains("log/huber, log/smalian").doesNotContain("board/");
+    bytes.reset();
+    assertThat(run("--formula", "smalian")).isEqualTo(CheckRun.USAGE);
+    assertThat(printed()).contains(" log/..., ").doesNotContain("log/huber");
+    bytes.reset();
+    assertThat(run("--formula")).isEqualTo(CheckRun.USAGE);
+  }
 }
