@@ -6,6 +6,7 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.mensuration.internal.catalogue.StemSamplingFormulas;
+import org.mensuration.internal.statistics.ExactMoments;
 import org.mensuration.stem.StemReading;
 import org.mensuration.stem.TaperCurve;
 import org.mensuration.units.ForestUnits;
@@ -113,14 +114,10 @@ public final class StemSamples {
   }
 
   private static Quantity<Volume> mean(List<Double> volumes) {
-    return Measures.cubicMetres(
-        volumes.stream()
-            .mapToDouble(volume -> volume)
-            .average()
-            .orElseThrow(
-                () ->
-                    new IllegalArgumentException(
-                        "importance sampling: no reading, allowed at least one")));
+    if (volumes.isEmpty()) {
+      throw new IllegalArgumentException("importance sampling: no reading, allowed at least one");
+    }
+    return Measures.cubicMetres(ExactMoments.meanOf(volumes));
   }
 
   /**

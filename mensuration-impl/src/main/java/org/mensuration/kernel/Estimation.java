@@ -113,7 +113,7 @@ public final class Estimation {
       secondAfter += second[i];
     }
     if (largest == 0) {
-      return 0 / (n - 1.0);
+      return n > 1 ? 0 : Double.NaN; // one reading says nothing of its error
     }
     double squares = 0;
     for (double residual : residuals) {

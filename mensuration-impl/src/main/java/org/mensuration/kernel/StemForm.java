@@ -111,7 +111,7 @@ public final class StemForm {
    * @return height in m
    */
   public static double verticalHeight(double lengthM, double leanDeg) {
-    return lengthM * StrictMath.cos(Math.toRadians(leanDeg));
+    return lengthM * Slope.cos(leanDeg);
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.Optional;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.stat.StatUtils;
 import org.jspecify.annotations.Nullable;
 import org.mensuration.diameter.SectionFit;
 import org.mensuration.diameter.SectionPoints;
@@ -224,8 +225,8 @@ public final class SectionFitting {
     }
 
     static Scaled of(double[] x, double[] y) {
-      double originX = Arrays.stream(x).average().orElse(0);
-      double originY = Arrays.stream(y).average().orElse(0);
+      double originX = StatUtils.mean(x);
+      double originY = StatUtils.mean(y);
       double farthest = 0;
       for (int i = 0; i < x.length; i++) {
         farthest = Math.max(farthest, Math.abs(x[i] - originX));

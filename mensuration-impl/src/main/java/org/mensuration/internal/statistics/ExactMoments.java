@@ -58,6 +58,21 @@ public final class ExactMoments {
   }
 
   /**
+   * The mean of numbers, rounded once.
+   *
+   * @param values the numbers, at least one
+   * @return their mean
+   * @throws ArithmeticException if one is not finite
+   */
+  public static double meanOf(Iterable<Double> values) {
+    ExactMoments moments = new ExactMoments();
+    for (double value : values) {
+      moments.add(value);
+    }
+    return moments.mean();
+  }
+
+  /**
    * A mean of an exact sum, rounded once.
    *
    * @param sum the sum
