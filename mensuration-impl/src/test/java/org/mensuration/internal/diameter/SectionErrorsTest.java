@@ -142,16 +142,16 @@ class SectionErrorsTest {
         .isInstanceOf(ArithmeticException.class)
         .satisfies(
             refused ->
-                assertThat(number(refused.getMessage(), "scatter by "))
+                assertThat(number(refused, "scatter by "))
                     .isCloseTo(expected, within(0.05 * expected)));
     assertThatThrownBy(
             () -> fit(points(1, 1, 0, 12, noise(new Random(4), 0.01), new double[POINTS]), false))
         .isInstanceOf(ArithmeticException.class)
-        .satisfies(
-            refused -> assertThat(number(refused.getMessage(), "would be ")).isBetween(25.0, 1e6));
+        .satisfies(refused -> assertThat(number(refused, "would be ")).isBetween(25.0, 1e6));
   }
 
-  private static double number(String message, String after) {
+  private static double number(Throwable refused, String after) {
+    String message = Objects.requireNonNull(refused.getMessage());
     int from = message.indexOf(after) + after.length();
     assertThat(from).as(message).isGreaterThanOrEqualTo(after.length());
     return Double.parseDouble(message.substring(from, message.indexOf(' ', from)));
