@@ -15,17 +15,20 @@ import org.mensuration.formula.Result;
  * @param id identifier
  * @param parameters inputs in their order
  * @param result what comes out
+ * @param evidenceFor formulas that its printed figures check
  * @param function the calls
  */
 record Chain(
     String id,
     List<Parameter> parameters,
     Result result,
+    List<String> evidenceFor,
     ToDoubleBiFunction<Catalogue, double[][]> function)
     implements Procedure {
 
   Chain {
     parameters = List.copyOf(parameters);
+    evidenceFor = List.copyOf(evidenceFor);
   }
 
   /** A chain that takes nothing yet. */
@@ -42,6 +45,7 @@ record Chain(
   static final class Builder {
     private final String id;
     private final List<Parameter> parameters = new ArrayList<>();
+    private final List<String> checked = new ArrayList<>();
 
     private Builder(String id) {
       this.id = id;
@@ -62,8 +66,14 @@ record Chain(
       return this;
     }
 
+    /** Formulas that a printed figure of the chain checks: what else it takes is plain. */
+    Builder checks(String... formulas) {
+      checked.addAll(List.of(formulas));
+      return this;
+    }
+
     Chain gives(String name, String unit, ToDoubleBiFunction<Catalogue, double[][]> function) {
-      return new Chain(id, parameters, new Result(name, name, unit), function);
+      return new Chain(id, parameters, new Result(name, name, unit), checked, function);
     }
 
     private static Parameter parameter(String name, String unit, String meaning, boolean list) {

@@ -11,6 +11,7 @@ final class CountProcedures {
   static final List<Procedure> ALL =
       List.of(
           Chain.of("slope-plot-radius")
+              .checks("plot/slope-radius")
               .number("area", "m2", "horizontal area of the plot")
               .number("slope", "%", "slope of the ground")
               .gives(
@@ -46,6 +47,7 @@ final class CountProcedures {
                                   * Math.PI
                                   / HALF_TURN)),
           Chain.of("relative-density-of-stand")
+              .checks("stand/density-index", "stand/relative-density-index")
               .number("stems", "1/ha", "stems of the stand")
               .number("quadratic_mean_diameter", "cm", "quadratic mean diameter")
               .number("maximum", "1/ha", "largest density index")

@@ -34,10 +34,10 @@ public interface Procedure {
   Result result();
 
   /**
-   * The formulas that a cell of this procedure is evidence for, because they give the value but for
-   * a conversion of its inputs.
+   * The formulas that a cell of this procedure is evidence for: they give the value but for a
+   * conversion of its inputs, or a mistake in any of them would show in it.
    *
-   * @return identifiers; none for a chain of several formulas
+   * @return identifiers; none for a long chain
    */
   default List<String> evidenceFor() {
     return List.of();

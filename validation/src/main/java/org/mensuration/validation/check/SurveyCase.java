@@ -21,12 +21,24 @@ final class SurveyCase {
   static final List<Procedure> ALL =
       List.of(
           one("summary-ratio", "ratio", SurveyCase::ratio),
-          one("summary-slope", "slope", SurveyCase::slope),
-          one("summary-mean-variance", "mean_variance", SurveyCase::plainVariance),
+          one("summary-slope", "slope", SurveyCase::slope, "sampling/correlation-from-summary"),
+          one(
+              "summary-mean-variance",
+              "mean_variance",
+              SurveyCase::plainVariance,
+              "sampling/mean-variance-finite"),
           one("summary-ratio-mean", "ratio_mean", SurveyCase::ratioMean),
-          one("summary-ratio-variance", "ratio_variance", SurveyCase::ratioVariance),
+          one(
+              "summary-ratio-variance",
+              "ratio_variance",
+              SurveyCase::ratioVariance,
+              "sampling/ratio-variance-from-summary"),
           one("summary-regression-mean", "regression_mean", SurveyCase::regressionMean),
-          one("summary-regression-variance", "regression_variance", SurveyCase::regressionVariance),
+          one(
+              "summary-regression-variance",
+              "regression_variance",
+              SurveyCase::regressionVariance,
+              "sampling/regression-variance-from-summary"),
           all("mixed-strata-total", "total", (c, x) -> total(c, x)),
           all("mixed-strata-total-error", "total_error", (c, x) -> totalError(c, x)),
           all("mixed-strata-mean", "mean", (c, x) -> total(c, x) / units(x)),
@@ -44,8 +56,9 @@ final class SurveyCase {
     double of(Catalogue catalogue, double[][] strata);
   }
 
-  private static Procedure one(String id, String name, Estimate estimate) {
-    return inputs(Chain.of(id), false)
+  private static Procedure one(
+      String id, String name, Estimate estimate, String... checked) {
+    return inputs(Chain.of(id).checks(checked), false)
         .gives(
             name, "1", (c, x) -> estimate.of(c, Arrays.stream(x).mapToDouble(v -> v[0]).toArray()));
   }

@@ -11,6 +11,7 @@ final class SurveyProcedures {
   static final List<Procedure> ALL =
       List.of(
           Chain.of("variance-of-mean")
+              .checks("sampling/standard-error")
               .number("variance", "1", "variance or covariance of the units")
               .number("count", "1", "units read")
               .gives("variance_of_mean", "1", SurveyProcedures::varianceOfMean),
@@ -81,6 +82,7 @@ final class SurveyProcedures {
                           - c.formula("sampling/regression-estimate")
                               .applyTo(x[0], x[1], new double[] {0})),
           Chain.of("correlation")
+              .checks("sampling/correlation-from-summary")
               .list("first", "1", "readings of one variable")
               .list("second", "1", "readings of the other")
               .gives(
@@ -93,6 +95,7 @@ final class SurveyProcedures {
                               Math.sqrt(moment(x[0], x[0])),
                               Math.sqrt(moment(x[1], x[1])))),
           Chain.of("difference-error")
+              .checks("sampling/mean-variance-finite")
               .list("first", "1", "readings of the known variable")
               .list("second", "1", "readings of the wanted variable")
               .number("population", "1", "units there are")
