@@ -56,8 +56,7 @@ final class SurveyCase {
     double of(Catalogue catalogue, double[][] strata);
   }
 
-  private static Procedure one(
-      String id, String name, Estimate estimate, String... checked) {
+  private static Procedure one(String id, String name, Estimate estimate, String... checked) {
     return inputs(Chain.of(id).checks(checked), false)
         .gives(
             name, "1", (c, x) -> estimate.of(c, Arrays.stream(x).mapToDouble(v -> v[0]).toArray()));
