@@ -38,7 +38,10 @@ public final class DeductionFormulas {
           .gives("loss", "X", "bf", over(times(inchMore("W"), inchMore("H"), sym("L")), num(15)))
           .cites(Citation.fromMemory(Role.DEFINES, Works.TEXTBOOK_MEM, "squared-defect deduction"))
           .explainedBy(BoardWorks.FSH11_20_1985, "s.21, names the method; its formula was not seen")
-          .note("15 is 12 for the board foot and a fifth more for kerf: feet of Scribner's kind")
+          .note("1/15 is 1/12 for the board foot less a fifth for kerf: feet of Scribner's kind")
+          .note(
+              "the handbook counts a board only if it is at least 6 ft long and, of softwood, 4 in"
+                  + " wide")
           .note("an inch is added to width and height")
           .kernel3(DefectDeduction::squaredDefect);
 

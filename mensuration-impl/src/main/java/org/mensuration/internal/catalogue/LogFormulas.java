@@ -17,6 +17,7 @@ import org.mensuration.formula.Nature;
 import org.mensuration.internal.formula.BoundFormula;
 import org.mensuration.internal.formula.BulkKernel;
 import org.mensuration.internal.formula.Definition;
+import org.mensuration.internal.source.SolidWorks;
 import org.mensuration.internal.source.Works;
 import org.mensuration.kernel.LogVolume;
 import org.mensuration.kernel.WeightedAreas;
@@ -35,6 +36,7 @@ public final class LogFormulas {
           .input("length", "L", "m", LENGTH, "length of the log")
           .gives("volume", "V", "m3", area("g_m", "d_m", times(sym("g_m"), sym("L"))))
           .definedBy(Works.BRIGGS_CH2, "Table 2-1")
+          .explainedBy(SolidWorks.GOST_R_52117, "section 5.1: middle diameter without bark")
           .note("exact for a cylinder and a paraboloid; low for a cone and a neiloid")
           .inBulk(weighted(WeightedAreas.HUBER))
           .kernel2(LogVolume::huber);
@@ -102,6 +104,7 @@ public final class LogFormulas {
                       num(10000)),
                   sym("L")))
           .definedBy(Works.BRIGGS_CH2, "Table 2-1, two-end conic")
+          .explainedBy(SolidWorks.GOST_R_52117, "section 5.2: truncated cone")
           .note("10 000 square centimetres make a square metre")
           .kernel3(LogVolume::coneFrustum);
 

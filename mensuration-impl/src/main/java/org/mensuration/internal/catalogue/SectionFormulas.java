@@ -38,6 +38,8 @@ import org.mensuration.source.Role;
 public final class SectionFormulas {
   private static final Domain NOT_NEGATIVE = Domain.atLeast(0);
   private static final String LENGTH = "length of the log";
+  private static final String SECTIONS =
+      "section 2.2: logs over 15 m in at least two sections, over 20 m always";
   private static final String LARGE = "diameter of the large end";
   private static final String SMALL = "diameter of the small end";
 
@@ -155,6 +157,7 @@ public final class SectionFormulas {
               "m3",
               sumOver(area("g_m", "d_m", times(sym("g_m"), sym("L"))), "d_m", "L"))
           .definedBy(SolidWorks.BRACK_WOOD1998_LOGS, "page S_SECT, standard sectional method")
+          .explainedBy(SolidWorks.RWG2_CODE, SECTIONS)
           .note("the tip of a stem is added as a cone or a paraboloid")
           .kernelOfArrays(x -> Sectional.huber(x[0], x[1]));
 
@@ -181,6 +184,7 @@ public final class SectionFormulas {
           .definedBy(SolidWorks.BRACK_WOOD1998_LOGS, "page S_SECT, standard sectional method")
           .explainedBy(
               SolidWorks.GOULDING1979, "abstract: over 8 % of error with 5 m sections of a pine")
+          .explainedBy(SolidWorks.RWG2_CODE, SECTIONS)
           .note("the tip of a stem is added as a cone or a paraboloid")
           .kernelOfArrays(x -> Sectional.smalian(x[0], x[1], x[2]));
 
@@ -215,6 +219,7 @@ public final class SectionFormulas {
                   "L"))
           .cites(Citation.commonPractice("sum of sections, each by Newton's rule"))
           .definedBy(Works.BRIGGS_CH2, "Table 2-1, for each section")
+          .explainedBy(SolidWorks.RWG2_CODE, SECTIONS)
           .note("the tip of a stem is added as a cone or a paraboloid")
           .kernelOfArrays(x -> Sectional.newton(x[0], x[1], x[2], x[3]));
 

@@ -74,5 +74,26 @@ public final class SolidWorks {
           "homework answer site",
           "https://plainmath.net/13740/meter-intervals-itscross-sectional-areas-distance-theend-listed-table");
 
+  /** Research Working Group 2, 1999. */
+  public static final Source RWG2_CODE =
+      new Source(
+          "rwg2_code",
+          "Research Working Group 2 (Wood, Turner and Brack, eds)",
+          "1999",
+          "Code of Forest Mensuration Practice: a guide to good tree measurement practice in"
+              + " Australia and New Zealand",
+          "ISBN 0-7315-3310-0",
+          "https://fennerschool-associated.anu.edu.au/mensuration/rwg2/code/index.htm");
+
+  /** Gosstandart of Russia, 2003. */
+  public static final Source GOST_R_52117 =
+      new Source(
+          "gost_r_52117_2003",
+          "Gosstandart of Russia",
+          "2003",
+          "GOST R 52117-2003 Round timber. Methods of measurements",
+          "GOST R 52117-2003 with amendment 1",
+          "https://docs.cntd.ru/document/1200034092/titles/7DE0K8");
+
   private SolidWorks() {}
 }

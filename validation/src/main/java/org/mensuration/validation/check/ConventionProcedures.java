@@ -3,15 +3,12 @@ package org.mensuration.validation.check;
 import static org.mensuration.units.Measures.centimetres;
 import static org.mensuration.units.Measures.metres;
 
-import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.mensuration.GirthRules;
 import org.mensuration.LogConventions;
 import org.mensuration.formula.Catalogue;
 import org.mensuration.formula.Domain;
-import org.mensuration.formula.Equation;
 import org.mensuration.formula.Parameter;
 import org.mensuration.formula.Result;
 import org.mensuration.kernel.ClassRounding;
@@ -27,14 +24,6 @@ final class ConventionProcedures {
   private static final Result CLASS_RESULT = new Result("class", "c", "1");
   private static final List<Parameter> PAIR =
       List.of(input("first_diameter", "cm"), input("second_diameter", "cm"));
-  private static final List<Parameter> COEFFICIENT =
-      List.of(input("species", "1"), input("number", "1"));
-  private static final Result COEFFICIENT_RESULT = new Result("coefficient", "p", "1");
-  private static final List<String> CSN =
-      List.of("bark/csn-spruce", "bark/csn-pine", "bark/csn-beech");
-  private static final List<String> FVA =
-      List.of("bark/fva-spruce", "bark/fva-fir", "bark/fva-pine");
-
   static final List<Procedure> ALL =
       List.of(
           rounding("class-down", ClassRounding::down),
@@ -74,17 +63,7 @@ final class ConventionProcedures {
               (catalogue, x) ->
                   catalogue
                       .formula("bark/area-share")
-                      .apply(catalogue.formula("bark/fva-spruce").apply(x[0][0]), x[0][0])),
-          new Named(
-              "csn-coefficient",
-              COEFFICIENT,
-              COEFFICIENT_RESULT,
-              (catalogue, x) -> coefficient(catalogue, CSN, x)),
-          new Named(
-              "fva-coefficient",
-              COEFFICIENT,
-              COEFFICIENT_RESULT,
-              (catalogue, x) -> coefficient(catalogue, FVA, x)));
+                      .apply(catalogue.formula("bark/fva-spruce").apply(x[0][0]), x[0][0])));
 
   private ConventionProcedures() {}
 
@@ -127,27 +106,6 @@ final class ConventionProcedures {
       seconds = figure.isEmpty() ? seconds : seconds * 12 + Integer.parseInt(figure);
     }
     return seconds;
-  }
-
-  /** A coefficient as it stands in the equation; one that is not there is zero. */
-  private static double coefficient(Catalogue catalogue, List<String> species, double[][] x) {
-    List<BigDecimal> numbers = new ArrayList<>();
-    collect(catalogue.formula(species.get((int) x[0][0] - 1)).equation(), numbers);
-    int wanted = (int) x[1][0];
-    return wanted < numbers.size() ? numbers.get(wanted).doubleValue() : 0;
-  }
-
-  private static void collect(Equation node, List<BigDecimal> numbers) {
-    if (node instanceof Equation.Printed printed) {
-      numbers.add(printed.value());
-    } else if (node instanceof Equation.Sum sum) {
-      sum.terms().forEach(term -> collect(term, numbers));
-    } else if (node instanceof Equation.Product product) {
-      product.factors().forEach(factor -> collect(factor, numbers));
-    } else if (node instanceof Equation.Power power) {
-      collect(power.base(), numbers);
-      collect(power.exponent(), numbers);
-    }
   }
 
   /** What a procedure computes. */
