@@ -29,9 +29,10 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * A stand of seven trees a point: a plain loop in double arithmetic, the tally fed with numbers,
- * and records collected by one thread and by several. Times are for the whole stand. The heap is
- * touched beforehand: where pages are dear, the first touch of a page would be measured else.
+ * A stand of few and of many trees a point: a plain loop in double arithmetic, the tally fed with
+ * numbers, and records collected by one thread and by several. Times are for the whole stand. The
+ * heap is touched beforehand: where pages are dear, the first touch of a page would be measured
+ * else.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -42,14 +43,17 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class StandTallyBenchmark {
-  static final int TREES_OF_POINT = 7;
   private static final double FACTOR = 4;
 
   private final AngleGauge gauge = AngleGauges.ofFactor(squareMetresPerHectare(FACTOR));
 
   /** Points of the stand. */
-  @Param({"100", "10000", "143000"})
-  public int points = 10_000;
+  @Param({"100", "14300", "143000"})
+  public int points = 14_300;
+
+  /** Trees of each point. */
+  @Param({"7", "70"})
+  public int trees = 7;
 
   private String[] ids = {};
   private double[] diameters = {};
@@ -63,17 +67,17 @@ public class StandTallyBenchmark {
   public void prepare() {
     Random random = new Random(6);
     ids = new String[points];
-    diameters = new double[points * TREES_OF_POINT];
+    diameters = new double[points * trees];
     records = new ArrayList<>(points);
     for (int p = 0; p < points; p++) {
       ids[p] = "point " + p;
-      List<CountedTree> trees = new ArrayList<>(TREES_OF_POINT);
-      for (int t = 0; t < TREES_OF_POINT; t++) {
+      List<CountedTree> counted = new ArrayList<>(trees);
+      for (int t = 0; t < trees; t++) {
         double diameter = Math.rint(100 + 500 * random.nextDouble()) / 10;
-        diameters[p * TREES_OF_POINT + t] = diameter;
-        trees.add(CountedTree.of(centimetres(diameter)));
+        diameters[p * trees + t] = diameter;
+        counted.add(CountedTree.of(centimetres(diameter)));
       }
-      records.add(new CountPoint(ids[p], trees));
+      records.add(new CountPoint(ids[p], counted));
     }
   }
 
@@ -102,7 +106,7 @@ public class StandTallyBenchmark {
     int next = 0;
     for (String id : ids) {
       tally.begin(id);
-      for (int t = 0; t < TREES_OF_POINT; t++) {
+      for (int t = 0; t < trees; t++) {
         tally.tree(diameters[next++], 1, 1);
       }
       tally.end();
