@@ -15,14 +15,11 @@ public final class Sectional {
    * @return volume in m³
    */
   public static double huber(double[] middleCm, double[] lengthM) {
-    double sum = 0;
-    double lost = 0;
-    for (int i = 0; i < lengthM.length; i++) {
-      double section = LogVolume.huber(middleCm[i], lengthM[i]);
-      lost += Compensated.lost(sum, section);
-      sum += section;
+    double[] sections = new double[lengthM.length];
+    for (int i = 0; i < sections.length; i++) {
+      sections[i] = LogVolume.huber(middleCm[i], lengthM[i]);
     }
-    return sum + lost;
+    return Compensated.sum(sections);
   }
 
   /**
@@ -34,14 +31,11 @@ public final class Sectional {
    * @return volume in m³
    */
   public static double smalian(double[] largeCm, double[] smallCm, double[] lengthM) {
-    double sum = 0;
-    double lost = 0;
-    for (int i = 0; i < lengthM.length; i++) {
-      double section = LogVolume.smalian(largeCm[i], smallCm[i], lengthM[i]);
-      lost += Compensated.lost(sum, section);
-      sum += section;
+    double[] sections = new double[lengthM.length];
+    for (int i = 0; i < sections.length; i++) {
+      sections[i] = LogVolume.smalian(largeCm[i], smallCm[i], lengthM[i]);
     }
-    return sum + lost;
+    return Compensated.sum(sections);
   }
 
   /**
@@ -55,14 +49,11 @@ public final class Sectional {
    */
   public static double newton(
       double[] largeCm, double[] middleCm, double[] smallCm, double[] lengthM) {
-    double sum = 0;
-    double lost = 0;
-    for (int i = 0; i < lengthM.length; i++) {
-      double section = LogVolume.newton(largeCm[i], middleCm[i], smallCm[i], lengthM[i]);
-      lost += Compensated.lost(sum, section);
-      sum += section;
+    double[] sections = new double[lengthM.length];
+    for (int i = 0; i < sections.length; i++) {
+      sections[i] = LogVolume.newton(largeCm[i], middleCm[i], smallCm[i], lengthM[i]);
     }
-    return sum + lost;
+    return Compensated.sum(sections);
   }
 
   /**
