@@ -97,4 +97,18 @@ public final class MeasurementErrors {
   public static double combined(double[] slopes, double[] errors) {
     return MeasurementErrorFormulas.COMBINED.applyTo(slopes, errors);
   }
+
+  /**
+   * Of a result of two inputs that go together ({@code error/correlated}), as two diameters read
+   * from one distance.
+   *
+   * @param first slope times standard uncertainty of one input, with the sign of the slope
+   * @param second slope times standard uncertainty of the other
+   * @param correlation their correlation, −1 to 1
+   * @return standard uncertainty
+   * @throws org.mensuration.formula.OutOfDomainException if an input is outside
+   */
+  public static double correlated(double first, double second, double correlation) {
+    return MeasurementErrorFormulas.CORRELATED.value(first, second, correlation);
+  }
 }

@@ -280,6 +280,14 @@ class SightsFrontDoorTest {
     agrees("error/without-reference", MeasurementErrors.withoutReference(20, 7), 20, 7);
     assertThat(MeasurementErrors.combined(new double[] {2, -3}, new double[] {0.2, 0.1}))
         .isCloseTo(0.5, within(1e-15));
+    agrees("error/correlated", MeasurementErrors.correlated(3, -4, 0.25), 3, -4, 0.25);
+    assertThat(MeasurementErrors.correlated(3, 4, 1)).isCloseTo(7, within(1e-14));
+    assertThat(MeasurementErrors.correlated(-3, 4, 1)).isCloseTo(1, within(1e-15));
+    assertThat(MeasurementErrors.correlated(3, 4, -1)).isCloseTo(1, within(1e-15));
+    assertThat(MeasurementErrors.correlated(3, -3, 1)).isZero();
+    assertThat(MeasurementErrors.correlated(3, 4, 0)).isCloseTo(5, within(1e-15));
+    assertThatThrownBy(() -> MeasurementErrors.correlated(3, 4, 1.1))
+        .hasMessageContaining("[-1, 1]");
     assertThatThrownBy(() -> MeasurementErrors.withoutReference(6, 7))
         .isInstanceOf(OutOfDomainException.class);
   }

@@ -57,6 +57,24 @@ public final class MeasurementError {
   }
 
   /**
+   * Combined standard uncertainty of two inputs that go together.
+   *
+   * @param first part of the first input, its slope times its uncertainty
+   * @param second part of the second input, signed like the first
+   * @param correlation their correlation, −1 to 1
+   * @return standard uncertainty of the result
+   */
+  public static double correlated(double first, double second, double correlation) {
+    // Both squares under the root are positive, so that nothing cancels near ±1.
+    boolean alike = first < 0 == second < 0;
+    double apart = alike ? first - second : first + second;
+    double together = alike ? 1 + correlation : 1 - correlation;
+    double shared =
+        Math.sqrt(2 * together) * Math.sqrt(Math.abs(first)) * Math.sqrt(Math.abs(second));
+    return StrictMath.hypot(apart, shared);
+  }
+
+  /**
    * Standard deviation of an instrument, from its differences from a reference that errs too.
    *
    * @param paired standard deviation of the differences

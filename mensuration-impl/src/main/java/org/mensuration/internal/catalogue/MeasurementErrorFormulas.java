@@ -69,6 +69,31 @@ public final class MeasurementErrorFormulas {
           .note("inputs that share a cause, as the distance of all diameters of a stem, do not fit")
           .kernelOfArrays(x -> MeasurementError.combined(x[0], x[1]));
 
+  /** Two inputs that go together. */
+  public static final BoundFormula CORRELATED =
+      Definition.of(
+              "error/correlated",
+              "Combined standard uncertainty of two inputs that go together",
+              Nature.STATISTICAL)
+          .input("first", "x", "1", Domain.any(), "slope times uncertainty of one input")
+          .input("second", "y", "1", Domain.any(), "slope times uncertainty of the other")
+          .input("correlation", "r", "1", Domain.closed(-1, 1), "correlation of the inputs")
+          .gives(
+              "combined",
+              "u_c",
+              "1",
+              sqrt(
+                  plus(
+                      squared(sym("x")),
+                      squared(sym("y")),
+                      times(num(2), sym("x"), sym("y"), sym("r")))))
+          .cites(
+              Citation.fromMemory(
+                  "law of propagation with a correlation, for two inputs; JCGM 100 has it for any"))
+          .note("slopes keep their signs")
+          .note("as two diameters read from one distance: r is 1, and the parts add up")
+          .kernel3(MeasurementError::correlated);
+
   /** Spread of a reference removed. */
   public static final BoundFormula WITHOUT_REFERENCE =
       Definition.of(
@@ -130,7 +155,14 @@ public final class MeasurementErrorFormulas {
   /** The topic. */
   public static final List<BoundFormula> ALL =
       List.of(
-          RECTANGULAR, TRIANGULAR, ARC_SINE, COMBINED, WITHOUT_REFERENCE, OF_VOLUME, OF_PRODUCT);
+          RECTANGULAR,
+          TRIANGULAR,
+          ARC_SINE,
+          COMBINED,
+          CORRELATED,
+          WITHOUT_REFERENCE,
+          OF_VOLUME,
+          OF_PRODUCT);
 
   private MeasurementErrorFormulas() {}
 
