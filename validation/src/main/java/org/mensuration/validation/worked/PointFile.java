@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.mensuration.formula.Domain;
+import org.mensuration.kernel.Limits;
 
 /**
  * Reads the points. Keeps sums a point, and of trees only the diameters of those whose stem was
@@ -19,9 +20,6 @@ final class PointFile {
   static final String NAME = "points.csv";
 
   private static final String WEIGHT_WANTED = "a weight of 0, 0.5 or 1, or empty for 1";
-
-  /** A converted distance may miss an exact limit by its last digit. */
-  private static final double SNAP = 1e-9;
 
   static final List<String> REQUIRED =
       List.of(
@@ -267,7 +265,7 @@ final class PointFile {
         slope.isPresent() ? arithmetic.horizontal(distance, slope.getAsDouble()) : distance;
     double centre = to.equals("face") ? level + dbh / 200 : level;
     double limit = arithmetic.limitingDistance(stratum.factor(), dbh);
-    boolean tie = Math.abs(centre - limit) <= SNAP * limit;
+    boolean tie = Limits.on(centre, limit);
     boolean in = tie ? stratum.tieIsIn() : centre < limit;
     if (in == weight > 0) {
       return;
