@@ -20,7 +20,9 @@ import org.mensuration.internal.edge.RectangleBoundary;
  * weight and needs no map: {@link #walkthroughWeight(boolean)}, {@link #sweepWeight(double)} and
  * {@link org.mensuration.gauge.CountedTree#withEdgeWeight(double)}; {@link
  * org.mensuration.stand.TallyPlan#with(EdgeRule)} names the rule and refuses counts without such
- * weights. With a map of the trees and the boundary of the tract, a tally does the counting.
+ * weights. On an extended grid points stand beyond the edge too ({@link
+ * org.mensuration.gauge.CountPoint#beyondEdge()}). With a map of the trees and the boundary of the
+ * tract, a tally does the counting.
  *
  * <p>Equation, limits and sources of an id such as {@code edge/walkthrough-weight}: {@link
  * Catalogues#standard}.

@@ -90,7 +90,7 @@ class StandTallyTest {
     for (CountPoint point : points) {
       List<CountedTree> trees = new ArrayList<>(point.trees());
       Collections.shuffle(trees, new Random(seed));
-      shuffled.add(new CountPoint(point.id(), trees, point.sweep()));
+      shuffled.add(point.withTrees(trees));
     }
     Collections.shuffle(shuffled, new Random(seed + 1));
     assertThat(figures(Stands.estimate(FULL, shuffled))).isEqualTo(expected);

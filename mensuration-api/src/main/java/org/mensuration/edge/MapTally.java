@@ -36,7 +36,8 @@ public interface MapTally {
    *
    * @param id name of the point
    * @param point the place; for all rules but the extended grid inside the tract or on its edge
-   * @return the counted trees in the order of the map, each with its diameter and edge weight
+   * @return the counted trees in the order of the map, each with its diameter and edge weight; with
+   *     the extended grid marked as {@link CountPoint#beyondEdge()} if the place is outside
    * @throws IllegalArgumentException if the point lies outside the tract and the rule does not have
    *     points there
    */

@@ -14,8 +14,11 @@ import javax.measure.quantity.Length;
  * @param id name of the point, one of its kind in the stand
  * @param trees the counted trees; may be empty
  * @param sweep what the whole sweep is multiplied by
+ * @param outside true for a point beyond the edge of the stand, as an extended grid has them; only
+ *     trees of the stand are counted there
  */
-public record CountPoint(String id, List<CountedTree> trees, SweepCorrection sweep) {
+public record CountPoint(
+    String id, List<CountedTree> trees, SweepCorrection sweep, boolean outside) {
 
   /**
    * Checks the name and copies the trees.
@@ -23,6 +26,7 @@ public record CountPoint(String id, List<CountedTree> trees, SweepCorrection swe
    * @param id name of the point
    * @param trees the counted trees
    * @param sweep what the whole sweep is multiplied by
+   * @param outside true for a point beyond the edge
    * @throws IllegalArgumentException if the name is blank
    */
   public CountPoint {
@@ -41,7 +45,7 @@ public record CountPoint(String id, List<CountedTree> trees, SweepCorrection swe
    * @throws IllegalArgumentException if the name is blank
    */
   public CountPoint(String id, List<CountedTree> trees) {
-    this(id, trees, SweepCorrection.NONE);
+    this(id, trees, SweepCorrection.NONE, false);
   }
 
   /**
@@ -93,6 +97,26 @@ public record CountPoint(String id, List<CountedTree> trees, SweepCorrection swe
    * @return a new point
    */
   public CountPoint correctedBy(SweepCorrection correction) {
-    return new CountPoint(id, trees, sweep.and(correction));
+    return new CountPoint(id, trees, sweep.and(correction), outside);
+  }
+
+  /**
+   * The same point, laid out beyond the edge of the stand; only a plan that names {@link
+   * org.mensuration.edge.EdgeRule#EXTENDED_GRID} takes it.
+   *
+   * @return a new point
+   */
+  public CountPoint beyondEdge() {
+    return new CountPoint(id, trees, sweep, true);
+  }
+
+  /**
+   * The same point with more known of its trees, such as heights from a curve.
+   *
+   * @param newTrees the trees
+   * @return a new point
+   */
+  public CountPoint withTrees(List<CountedTree> newTrees) {
+    return new CountPoint(id, newTrees, sweep, outside);
   }
 }

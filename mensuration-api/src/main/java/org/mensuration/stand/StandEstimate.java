@@ -31,11 +31,19 @@ public interface StandEstimate {
   }
 
   /**
-   * The number of points, empty ones included.
+   * The number of points, empty ones and those beyond the edge included.
    *
    * @return at least 1
    */
   int points();
+
+  /**
+   * The number of points beyond the edge. Figures per area are over the points inside; errors,
+   * degrees of freedom and points needed are of all points.
+   *
+   * @return zero but on an extended grid
+   */
+  int pointsBeyondEdge();
 
   /**
    * Basal area per area.

@@ -69,6 +69,16 @@ public interface StandTally {
   void begin(String pointId, SweepCorrection sweep);
 
   /**
+   * Opens a point beyond the edge of the stand, where only trees of the stand are counted.
+   *
+   * @param pointId name of the point
+   * @throws IllegalArgumentException if the name is blank, a point of this name was given before,
+   *     or the plan does not name the extended grid
+   * @throws IllegalStateException if a point is open
+   */
+  void beginBeyondEdge(String pointId);
+
+  /**
    * A counted tree.
    *
    * @param diameterCm diameter at breast height in cm, above zero
@@ -196,7 +206,8 @@ public interface StandTally {
    * @return the estimate
    * @throws IllegalArgumentException if there is no point
    * @throws IllegalStateException if a point is open, or the plan asks for an edge correction and
-   *     no tree carries a recorded edge weight
+   *     no tree carries a recorded edge weight or, on an extended grid, no point lies beyond the
+   *     edge
    */
   StandEstimate estimate();
 }

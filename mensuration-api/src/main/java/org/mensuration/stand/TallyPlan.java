@@ -22,8 +22,9 @@ import org.mensuration.quantity.Physical;
  * @param smallestDiameter trees below it are not counted but reported; empty for no limit
  * @param classes diameter classes of the stand table; empty for no table
  * @param group what the stand table tells apart besides diameter classes
- * @param edges the rule by which the crew recorded edge weights; {@link EdgeRule#NONE} asks for no
- *     correction, and weights that are noted count all the same
+ * @param edges the rule by which the crew recorded edge weights, or {@link EdgeRule#EXTENDED_GRID}
+ *     for points inside and beyond the edge; {@link EdgeRule#NONE} asks for no correction, and
+ *     weights that are noted count all the same
  * @param densityBySummation whether Reineke's index is added up tree by tree
  */
 public record TallyPlan(
@@ -38,7 +39,7 @@ public record TallyPlan(
     boolean densityBySummation) {
 
   /**
-   * Checks that nothing is null and that the rule for edges leaves weights to be recorded.
+   * Checks that nothing is null and that the rule for edges is one for field work.
    *
    * @param selection the gauge or the plots
    * @param choices which stems count
@@ -49,7 +50,7 @@ public record TallyPlan(
    * @param group what the stand table tells apart besides them
    * @param edges the rule by which edge weights were recorded
    * @param densityBySummation whether Reineke's index is added up tree by tree
-   * @throws IllegalArgumentException if the rule for edges needs points beyond the edge or a map
+   * @throws IllegalArgumentException if the rule for edges needs a map
    */
   public TallyPlan {
     Objects.requireNonNull(selection, "selection");
@@ -59,8 +60,7 @@ public record TallyPlan(
     Objects.requireNonNull(smallestDiameter, "smallestDiameter");
     Objects.requireNonNull(classes, "classes");
     Objects.requireNonNull(group, "group");
-    if (Objects.requireNonNull(edges, "edges") == EdgeRule.EXTENDED_GRID
-        || edges == EdgeRule.TOROIDAL) {
+    if (Objects.requireNonNull(edges, "edges") == EdgeRule.TOROIDAL) {
       throw new IllegalArgumentException(
           edges.words()
               + " has no weight that a crew could record; count with it on a map with the boundary,"
@@ -195,12 +195,13 @@ public record TallyPlan(
   }
 
   /**
-   * The same plan for counts whose edge weights were recorded by a rule. An estimate is refused if
-   * trees were counted and none of them carries a recorded weight, be it 1.
+   * The same plan for counts whose edge weights were recorded by a rule, or with points beyond the
+   * edge. An estimate is refused if trees were counted and none of them carries a recorded weight,
+   * be it 1, and with the extended grid if no point lies beyond the edge.
    *
-   * @param rule walkthrough or mirage; {@link EdgeRule#NONE} asks for no correction
+   * @param rule walkthrough, mirage or extended grid; {@link EdgeRule#NONE} asks for no correction
    * @return a new plan
-   * @throws IllegalArgumentException if the rule needs points beyond the edge or a map
+   * @throws IllegalArgumentException if the rule needs a map
    */
   public TallyPlan with(EdgeRule rule) {
     return new TallyPlan(
@@ -248,16 +249,18 @@ public record TallyPlan(
               + " limit included");
       lines.add("table by " + group.text());
     }
-    lines.add(
-        edges == EdgeRule.NONE
-            ? "edges: no rule; weights count as noted"
-            : "edge weights recorded by " + edges.words() + caution(edges));
+    lines.add(edgesText());
     layout.caution().ifPresent(lines::add);
     return List.copyOf(lines);
   }
 
-  private static String caution(EdgeRule edges) {
-    return edges.caution().isEmpty() ? "" : ", which " + edges.caution();
+  private String edgesText() {
+    String caution = edges.caution().isEmpty() ? "" : ", which " + edges.caution();
+    return switch (edges) {
+      case NONE -> "edges: no rule; weights count as noted";
+      case EXTENDED_GRID -> "edges: " + edges.words() + caution;
+      default -> "edge weights recorded by " + edges.words() + caution;
+    };
   }
 
   @Override

@@ -39,6 +39,17 @@ public final class EdgeWeights {
   }
 
   /**
+   * Standard error of the mean over the points inside of what was counted inside and outside.
+   *
+   * @param value value of each point, inside and outside
+   * @param inside 1 for a point inside, 0 for one outside
+   * @return standard error as of a ratio of means of all points; NaN for one point or none inside
+   */
+  public static double extendedGridError(double[] value, double[] inside) {
+    return Compensated.sum(inside) > 0 ? Estimation.ratioError(inside, value, 0) : Double.NaN;
+  }
+
+  /**
    * Basal area per hectare that a rule gives on the average of all points of a tract.
    *
    * @param factorM2Ha factor of the gauge in m²/ha

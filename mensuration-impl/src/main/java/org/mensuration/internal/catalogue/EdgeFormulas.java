@@ -1,12 +1,15 @@
 package org.mensuration.internal.catalogue;
 
+import static org.mensuration.formula.Equations.minus;
 import static org.mensuration.formula.Equations.num;
 import static org.mensuration.formula.Equations.over;
 import static org.mensuration.formula.Equations.pi;
+import static org.mensuration.formula.Equations.sqrt;
 import static org.mensuration.formula.Equations.squared;
 import static org.mensuration.formula.Equations.sumOver;
 import static org.mensuration.formula.Equations.sym;
 import static org.mensuration.formula.Equations.times;
+import static org.mensuration.formula.Equations.where;
 
 import java.util.List;
 import org.mensuration.formula.Comparison;
@@ -85,6 +88,41 @@ public final class EdgeFormulas {
           .note("points outside must reach as far as the largest limiting distance")
           .kernelOfArrays(x -> EdgeWeights.extendedGridMean(x[0], x[1]));
 
+  /** Error of the extended grid. */
+  public static final BoundFormula EXTENDED_GRID_STANDARD_ERROR =
+      Definition.of(
+              "edge/extended-grid-standard-error",
+              "Standard error of the mean over the points inside of counts inside and outside",
+              Nature.STATISTICAL)
+          .list("value", "y", "1", Domain.atLeast(0), "value of each point, inside and outside")
+          .list("inside", "i", "1", new Domain(0, true, 1, true, true), "1 inside, 0 outside")
+          .gives(
+              "standard_error",
+              "s_m",
+              "1",
+              where(
+                  "n",
+                  new Equation.ReadingCount("y"),
+                  where(
+                      "m",
+                      over(sumOver(sym("y"), "y"), sumOver(sym("i"), "i")),
+                      over(
+                          sqrt(
+                              times(
+                                  sym("n"),
+                                  over(
+                                      sumOver(
+                                          squared(minus(sym("y"), times(sym("m"), sym("i")))),
+                                          "y",
+                                          "i"),
+                                      minus(sym("n"), num(1))))),
+                          sumOver(sym("i"), "i")))))
+          .cites(
+              Citation.derived(
+                  "a ratio of means over all points, whose denominator is 1 inside and 0 outside"))
+          .note("points inside and outside drawn as one sample of the tract with its margin")
+          .kernelOfArrays(x -> EdgeWeights.extendedGridError(x[0], x[1]));
+
   /** Expected basal area. */
   public static final BoundFormula EXPECTED_BASAL_AREA =
       Definition.of(
@@ -128,6 +166,7 @@ public final class EdgeFormulas {
           WALKTHROUGH_WEIGHT,
           SWEEP_WEIGHT,
           EXTENDED_GRID_MEAN,
+          EXTENDED_GRID_STANDARD_ERROR,
           EXPECTED_BASAL_AREA,
           EXPECTED_STEMS);
 

@@ -128,7 +128,8 @@ public final class PlotTally implements MapTally {
       CountedTree tree = CountedTree.of(one.stem().diameter());
       counted.add(rule == EdgeRule.NONE ? tree : tree.withEdgeWeight(one.weight()));
     }
-    return new CountPoint(id, counted);
+    CountPoint inside = new CountPoint(id, counted);
+    return holds(point) ? inside : inside.beyondEdge();
   }
 
   @Override
@@ -140,10 +141,16 @@ public final class PlotTally implements MapTally {
     return List.copyOf(ids);
   }
 
+  private boolean holds(Position point) {
+    double x = Coordinates.metres("point", point.x());
+    double y = Coordinates.metres("point", point.y());
+    return !tract.isPresent() || tract.get().holds(x, y);
+  }
+
   private List<Counted> counted(Position point) {
     double x = Coordinates.metres("point", point.x());
     double y = Coordinates.metres("point", point.y());
-    if (rule != EdgeRule.EXTENDED_GRID && tract.isPresent() && !tract.get().holds(x, y)) {
+    if (rule != EdgeRule.EXTENDED_GRID && !holds(point)) {
       throw new IllegalArgumentException(
           "point ("
               + x

@@ -56,7 +56,7 @@ public final class PointHeights {
                 ? tree
                 : tree.withPredictedHeight(curve.height(tree.diameter().get()).value()));
       }
-      filled.add(new CountPoint(point.id(), trees, point.sweep()));
+      filled.add(point.withTrees(trees));
     }
     return filled;
   }

@@ -24,6 +24,7 @@ import org.mensuration.units.Measures;
  *
  * @param plan the plan
  * @param points number of points
+ * @param pointsBeyondEdge those of them beyond the edge
  * @param basal basal area
  * @param number stems, of no use if a tree is without diameter
  * @param solid volume, of no use if a tree is without volume
@@ -40,6 +41,7 @@ import org.mensuration.units.Measures;
 record CountEstimate(
     TallyPlan plan,
     int points,
+    int pointsBeyondEdge,
     PointMean<BasalAreaPerArea> basal,
     PointMean<StemsPerArea> number,
     PointMean<VolumePerArea> solid,
@@ -67,43 +69,45 @@ record CountEstimate(
 
   static CountEstimate of(TallyPlan plan, double basalAreaUnit, StandSums sums, GroupNames groups) {
     int points = sums.basalArea.points();
+    int beyondEdge = sums.basalArea.pointsBeyondEdge();
+    int inside = points - beyondEdge;
     Notices notices = sums.notices;
     Missing missing =
         new Missing(notices.noDiameter.text(), notices.noVolume.text(), notices.noHeight.text());
     Optional<StandTable> table = Optional.empty();
     if (sums.cells != null) {
       TableRows rows =
-          new TableRows(sums.cells, groups, points, basalAreaUnit, !missing.volume().isPresent());
+          new TableRows(sums.cells, groups, inside, basalAreaUnit, !missing.volume().isPresent());
       table = Optional.of(rows.table(plan.classes().get(), plan.group()));
     }
     PointMean<BasalAreaPerArea> basal =
         PointMean.of(
             "basal area",
             points,
-            ExactMoments.mean(sums.basalArea.total(), basalAreaUnit, points),
+            sums.basalArea.mean(basalAreaUnit),
             sums.basalArea.deviation() * basalAreaUnit,
             ForestUnits.SQUARE_METRE_PER_HECTARE);
     return new CountEstimate(
         plan,
         points,
+        beyondEdge,
         basal,
         mean("stems", sums.stems, ForestUnits.PER_HECTARE),
         mean("volume", sums.volume, ForestUnits.CUBIC_METRE_PER_HECTARE),
         ratio(sums.diameters, sums.stems.total()),
         ratio(sums.heights, sums.basalArea.total()),
-        ExactMoments.mean(sums.densities, 1, points),
+        ExactMoments.mean(sums.densities, 1, inside),
         table,
         missing,
         notices.predicted,
         notices.leftOut,
         notices.beyondLimit,
-        notices.text(plan, points, basal.reachesBelowZero()));
+        notices.text(plan, points, beyondEdge, basal.reachesBelowZero()));
   }
 
   private static <Q extends Quantity<Q>> PointMean<Q> mean(
       String what, PointVariable sum, javax.measure.Unit<Q> unit) {
-    return PointMean.of(
-        what, sum.points(), ExactMoments.mean(sum.total(), 1, sum.points()), sum.deviation(), unit);
+    return PointMean.of(what, sum.points(), sum.mean(1), sum.deviation(), unit);
   }
 
   private static double ratio(ExactSum above, ExactSum below) {

@@ -57,7 +57,8 @@ public final class DoubleSampling {
 
   private static StandEstimate estimate(TallyPlan plan, CountPoint point) {
     ExactStandTally tally = ExactStandTally.of(plan);
-    tally.add(point);
+    // By itself a point has no side of the edge, and the ratio does not ask for it.
+    tally.add(new CountPoint(point.id(), point.trees(), point.sweep(), false));
     return tally.figures();
   }
 

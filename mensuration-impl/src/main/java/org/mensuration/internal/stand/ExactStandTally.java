@@ -40,6 +40,7 @@ public final class ExactStandTally implements StandTally {
   private PointNames ids = new PointNames();
   private String openId = "";
   private SweepCorrection openSweep = SweepCorrection.NONE;
+  private boolean openOutside;
   private boolean open;
 
   /** Whether a counted tree carried a recorded edge weight, and whether one came without. */
@@ -72,7 +73,7 @@ public final class ExactStandTally implements StandTally {
 
   @Override
   public void add(CountPoint point) {
-    open(point.id(), point.sweep());
+    open(point.id(), point.sweep(), point.outside());
     boolean recorded = false;
     boolean unrecorded = false;
     boolean done = false;
@@ -119,11 +120,16 @@ public final class ExactStandTally implements StandTally {
 
   @Override
   public void begin(String pointId, SweepCorrection sweep) {
-    open(pointId, sweep);
+    open(pointId, sweep, false);
     edgeRecorded = true; // here every tree comes with its edge weight
   }
 
-  private void open(String pointId, SweepCorrection sweep) {
+  @Override
+  public void beginBeyondEdge(String pointId) {
+    open(pointId, SweepCorrection.NONE, true);
+  }
+
+  private void open(String pointId, SweepCorrection sweep, boolean outside) {
     if (open) {
       throw new IllegalStateException("point " + openId + " is still open; end it first");
     }
@@ -134,7 +140,14 @@ public final class ExactStandTally implements StandTally {
       throw twice(pointId);
     }
     openId = pointId;
+    if (outside && plan.edges() != EdgeRule.EXTENDED_GRID) {
+      throw new IllegalArgumentException(
+          "point "
+              + pointId
+              + " lies beyond the edge; only a plan with the rule \"extended grid\" takes such points");
+    }
     openSweep = sweep;
+    openOutside = outside;
     open = true;
   }
 
@@ -167,6 +180,14 @@ public final class ExactStandTally implements StandTally {
     if (!(edgeWeight >= 1 && edgeWeight < Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException(
           "point " + openId + ": edge weight " + edgeWeight + "; allowed from 1");
+    }
+    if (edgeWeight > 1 && plan.edges() == EdgeRule.EXTENDED_GRID) {
+      throw new IllegalArgumentException(
+          "point "
+              + openId
+              + ": edge weight "
+              + edgeWeight
+              + "; on an extended grid a tree counts once from each point that sees it");
     }
     trees.add(diameterCm, weight, edgeWeight);
   }
@@ -271,7 +292,7 @@ public final class ExactStandTally implements StandTally {
     if (!open) {
       throw new IllegalStateException("no point is open; begin one first");
     }
-    sums.addPoint(openId, openSweep, trees);
+    sums.addPoint(openId, openSweep, openOutside, trees);
     ids.add(openId);
     abandon();
   }
@@ -322,7 +343,9 @@ public final class ExactStandTally implements StandTally {
       throw new IllegalArgumentException(
           "no points: a stand needs at least one point; a point without trees is a point too");
     }
-    if (plan.edges() != EdgeRule.NONE && edgeUnrecorded && !edgeRecorded) {
+    if (plan.edges() == EdgeRule.EXTENDED_GRID) {
+      sums.requireExtended();
+    } else if (plan.edges() != EdgeRule.NONE && edgeUnrecorded && !edgeRecorded) {
       throw new IllegalStateException(
           plan.edges().words()
               + " is asked for, but no tree carries a recorded edge weight and there is no"

@@ -101,10 +101,20 @@ final class Notices {
     other.corrections.forEach((name, number) -> corrections.merge(name, number, Long::sum));
   }
 
-  List<String> text(TallyPlan plan, int points, boolean belowZero) {
+  List<String> text(TallyPlan plan, int points, int beyondEdge, boolean belowZero) {
     List<String> lines = new ArrayList<>(plan.text());
     if (points < 2) {
       lines.add("one point: no standard error and no interval");
+    }
+    if (beyondEdge > 0) {
+      lines.add(
+          "points beyond the edge: "
+              + beyondEdge
+              + " of "
+              + points
+              + "; figures per area are over the "
+              + (points - beyondEdge)
+              + " inside, errors and points needed are of all");
     }
     if (belowZero) {
       lines.add(

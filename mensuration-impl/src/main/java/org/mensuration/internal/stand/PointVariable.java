@@ -6,12 +6,14 @@ import org.mensuration.internal.statistics.PairSum;
 
 /**
  * A figure added up tree by tree inside a point and point by point in the stand. Means come from
- * the sum of all trees, spreads from the rounded sums of the points. Not thread-safe.
+ * the sum of all trees, spreads from the rounded sums of the points; of points beyond the edge
+ * these are added up by themselves too. Not thread-safe.
  */
 final class PointVariable {
   private final PairSum open = new PairSum();
   private final ExactSum total = ExactSum.ofNumbers();
   private final ExactMoments points = new ExactMoments();
+  private final BeyondEdge beyond = new BeyondEdge();
 
   /** Adds a tree to the open point. */
   void add(double term) {
@@ -24,8 +26,11 @@ final class PointVariable {
   }
 
   /** Closes the point. */
-  void close(double here) {
+  void close(double here, boolean outside) {
     open.addTo(total);
+    if (outside) {
+      beyond.add(here);
+    }
     points.add(here);
     open.clear();
   }
@@ -38,6 +43,7 @@ final class PointVariable {
   void merge(PointVariable other) {
     total.add(other.total);
     points.add(other.points);
+    beyond.add(other.beyond);
   }
 
   ExactSum total() {
@@ -48,7 +54,17 @@ final class PointVariable {
     return points.count();
   }
 
+  int pointsBeyondEdge() {
+    return beyond.count();
+  }
+
+  /** The mean of the figure over the points inside. */
+  double mean(double unit) {
+    return ExactMoments.mean(total, unit, points.count() - beyond.count());
+  }
+
+  /** So that over the root of the number of points it gives the standard error of the mean. */
   double deviation() {
-    return points.count() > 1 ? points.standardDeviation() : 0;
+    return points.count() > 1 ? beyond.deviation(points) : 0;
   }
 }

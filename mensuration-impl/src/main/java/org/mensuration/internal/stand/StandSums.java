@@ -59,7 +59,7 @@ final class StandSums {
   }
 
   /** Adds a point, or throws and adds nothing. */
-  void addPoint(String id, SweepCorrection sweep, PointTrees trees) {
+  void addPoint(String id, SweepCorrection sweep, boolean outside, PointTrees trees) {
     if (weight.length < trees.diameter.length) {
       weight = new double[trees.diameter.length];
       diameter = new double[trees.diameter.length];
@@ -73,7 +73,7 @@ final class StandSums {
           addTree(trees, i);
         }
       }
-      close(basalArea.here(), stems.here(), volume.here());
+      close(outside, basalArea.here(), stems.here(), volume.here());
     } finally {
       basalArea.abandon();
       stems.abandon();
@@ -100,13 +100,13 @@ final class StandSums {
     }
   }
 
-  private void close(double basalHere, double stemsHere, double volumeHere) {
+  private void close(boolean outside, double basalHere, double stemsHere, double volumeHere) {
     diametersHere.addTo(diameters);
     heightsHere.addTo(heights);
     densitiesHere.addTo(densities);
-    basalArea.close(basalHere);
-    stems.close(stemsHere);
-    volume.close(volumeHere);
+    basalArea.close(basalHere, outside);
+    stems.close(stemsHere, outside);
+    volume.close(volumeHere, outside);
   }
 
   private double weightOf(String id, SweepCorrection sweep, PointTrees trees, int i) {
@@ -212,6 +212,20 @@ final class StandSums {
       cells.merge(other.cells, groupHere);
     }
     notices.merge(other.notices);
+  }
+
+  /** Refuses points of an extended grid all of which lie on one side of the edge. */
+  void requireExtended() {
+    int beyond = basalArea.pointsBeyondEdge();
+    if (beyond == 0) {
+      throw new IllegalStateException(
+          "extended grid is asked for, but no point lies beyond the edge; give the points there too,"
+              + " also those from which no tree is in");
+    }
+    if (beyond == basalArea.points()) {
+      throw new IllegalStateException(
+          "all points lie beyond the edge; an extended grid needs points inside");
+    }
   }
 
   CountEstimate estimate(GroupNames groups) {

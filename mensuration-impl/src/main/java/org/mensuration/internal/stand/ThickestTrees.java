@@ -39,13 +39,17 @@ public final class ThickestTrees {
     List<Tree> trees = new ArrayList<>();
     int number = 0;
     for (CountPoint point : points) {
-      number++;
+      if (!point.outside()) {
+        number++;
+      }
       List<Tree> here = new ArrayList<>();
       for (int i = 0; i < point.trees().size(); i++) {
         add(plan, weights, point, i, here);
       }
-      if (rule.kind() == DominantHeightRule.Kind.THICKEST_OF_EACH_POINT && !here.isEmpty()) {
-        trees.add(thickest(here));
+      if (rule.kind() == DominantHeightRule.Kind.THICKEST_OF_EACH_POINT) {
+        if (!here.isEmpty() && !point.outside()) {
+          trees.add(thickest(here));
+        }
       } else {
         trees.addAll(here);
       }

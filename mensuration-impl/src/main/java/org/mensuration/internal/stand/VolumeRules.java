@@ -42,7 +42,7 @@ public final class VolumeRules {
             Notices.tree(point.id(), trees.size()) + ": " + refused.getMessage(), refused);
       }
     }
-    return new CountPoint(point.id(), trees, point.sweep());
+    return point.withTrees(trees);
   }
 
   /**

@@ -114,6 +114,31 @@ public final class ExactMoments {
     return root(spread.divide(divisor, MathContext.DECIMAL128));
   }
 
+  /**
+   * The deviation of a ratio of means whose denominator is 1 at the points inside and 0 at those
+   * beyond: over the root of the number of all points it gives the standard error of the sum of all
+   * divided by the number inside.
+   *
+   * @param beyond sum of the values beyond, which are among the points
+   * @param countBeyond how many these are, fewer than all
+   * @return the deviation; there must be two points
+   * @throws ArithmeticException if it is beyond the largest number
+   */
+  public double deviationOfExtended(ExactSum beyond, int countBeyond) {
+    BigDecimal points = BigDecimal.valueOf(count);
+    BigDecimal inside = BigDecimal.valueOf(count - (long) countBeyond);
+    BigDecimal total = sum.exact();
+    BigDecimal totalInside = total.subtract(beyond.exact());
+    BigDecimal residuals =
+        inside
+            .multiply(squares.exact())
+            .subtract(total.multiply(totalInside).multiply(BigDecimal.valueOf(2)))
+            .add(total.multiply(total));
+    BigDecimal divisor = inside.pow(3).multiply(BigDecimal.valueOf(count - 1L));
+    return root(
+        residuals.multiply(points).multiply(points).divide(divisor, MathContext.DECIMAL128));
+  }
+
   /** A root that neither overflows nor vanishes where its square would. */
   private static double root(BigDecimal square) {
     if (square.signum() == 0) {
