@@ -30,7 +30,8 @@ public final class HeightAccuracy {
    * Relative error when a leaning tree is measured from the distance to its base ({@code
    * height/lean-error}).
    *
-   * @param offset horizontal offset of the tip, toward the viewer positive
+   * @param offset horizontal offset of the tip, toward the viewer positive (a lean of {@link
+   *     Heights#lengthOfLeaning} is positive away)
    * @param distance horizontal distance to the base, above the offset
    * @return share of the height, above zero if it is measured too high
    */
@@ -43,7 +44,8 @@ public final class HeightAccuracy {
    * leaning}).
    *
    * @param height vertical height of the tip above the eye
-   * @param offset horizontal offset of the tip, toward the viewer positive
+   * @param offset horizontal offset of the tip, toward the viewer positive (a lean of {@link
+   *     Heights#lengthOfLeaning} is positive away)
    * @param distance horizontal distance to the base, above the offset
    * @return wrong height, to tell how wrong
    */

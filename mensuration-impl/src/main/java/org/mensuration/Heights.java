@@ -146,7 +146,7 @@ public final class Heights {
    * Height from two readings of a topographic scale, which reads feet at 66 ft ({@code
    * height/topographic}).
    *
-   * @param distance horizontal distance to the tree
+   * @param distance horizontal distance to the tree, in any unit of length
    * @param topReading reading to the tip, up positive
    * @param baseReading reading to the base, down negative
    * @return vertical height
@@ -264,7 +264,8 @@ public final class Heights {
    * @param slopeDistance straight distance from eye to base
    * @param top angle to the tip
    * @param base angle to the base
-   * @param lean lean from the vertical, away from the viewer positive
+   * @param lean lean from the vertical, away from the viewer positive; offsets of {@link
+   *     HeightAccuracy} are positive toward the viewer
    * @return length along the stem, not the vertical height
    */
   public static Quantity<Length> lengthOfLeaning(

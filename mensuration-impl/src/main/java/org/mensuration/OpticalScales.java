@@ -88,6 +88,25 @@ public final class OpticalScales {
   }
 
   /**
+   * The same with a graduation, which tells the largest diameter and the resolution.
+   *
+   * @param diameter diameter measured by hand
+   * @param divisions divisions that it fills from this station
+   * @param elevation elevation of the calibration's sight, up positive
+   * @param graduation how the scale is divided
+   * @return the scale; it refuses a reading without its elevation
+   * @throws org.mensuration.formula.OutOfDomainException if the diameter or count is not positive,
+   *     or the elevation not between -90 and 90 degrees
+   */
+  public static OpticalScale uncompensatedOnStem(
+      Quantity<Length> diameter,
+      double divisions,
+      Quantity<Angle> elevation,
+      Graduation graduation) {
+    return StationScale.of(diameter, divisions, Optional.of(elevation), Optional.of(graduation));
+  }
+
+  /**
    * A scale of a known ratio, without compensation.
    *
    * @param ratio width over distance of one division, such as 0.02 for 1 in 50

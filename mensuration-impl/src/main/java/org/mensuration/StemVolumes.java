@@ -34,7 +34,7 @@ public final class StemVolumes {
    * @param formFactor form factor on that diameter
    * @param dbh diameter at breast height
    * @param height height of the tree
-   * @return volume
+   * @return volume of the whole stem from the ground, or of what the form factor stands for
    */
   public static Quantity<Volume> fromFormFactor(
       double formFactor, Quantity<Length> dbh, Quantity<Length> height) {
@@ -48,7 +48,7 @@ public final class StemVolumes {
    *
    * @param lower diameter of the lower section
    * @param toHalf length from there to half that diameter
-   * @return volume above the lower section
+   * @return volume from the lower section to the tip
    */
   public static Quantity<Volume> pressler(Quantity<Length> lower, Quantity<Length> toHalf) {
     return Measures.cubicMetres(
@@ -61,7 +61,7 @@ public final class StemVolumes {
    * @param dbh diameter at breast height
    * @param toHalf length from breast height to half that diameter
    * @param breastHeight breast height of the country
-   * @return volume
+   * @return volume of the whole stem from the ground
    */
   public static Quantity<Volume> presslerFromBreastHeight(
       Quantity<Length> dbh, Quantity<Length> toHalf, Quantity<Length> breastHeight) {
@@ -76,7 +76,7 @@ public final class StemVolumes {
    * @param diameter diameter at the measuring point
    * @param guideHeight height of half that diameter above the cut
    * @param pointHeight height of the measuring point above the cut
-   * @return volume
+   * @return volume from the felling cut to the tip
    */
   public static Quantity<Volume> presslerFromCut(
       Quantity<Length> diameter, Quantity<Length> guideHeight, Quantity<Length> pointHeight) {
@@ -90,7 +90,7 @@ public final class StemVolumes {
    *
    * @param third diameter a third of the way up
    * @param height length of the stem
-   * @return volume
+   * @return volume of the whole stem with its tip
    */
   public static Quantity<Volume> hossfeld(Quantity<Length> third, Quantity<Length> height) {
     return Measures.cubicMetres(
@@ -107,7 +107,7 @@ public final class StemVolumes {
    * @param d07 diameter at 0.7 of the height
    * @param d09 diameter at 0.9 of the height
    * @param height height of the tree
-   * @return volume
+   * @return volume of the whole stem from the ground
    */
   public static Quantity<Volume> hohenadl(
       Quantity<Length> d01,
@@ -132,7 +132,7 @@ public final class StemVolumes {
    * @param lower lower reading
    * @param upper upper reading
    * @param height height of the tip
-   * @return volume above the lower reading
+   * @return volume from the lower reading to the tip
    */
   public static Quantity<Volume> twoPointPower(
       StemReading lower, StemReading upper, Quantity<Length> height) {
@@ -150,7 +150,7 @@ public final class StemVolumes {
    *
    * @param lengths lengths between diameters that differ by one step, the one at the tip first
    * @param step step of diameter
-   * @return volume
+   * @return volume from the diameter of the last length up to the tip, in cubic feet
    */
   public static Quantity<Volume> heightAccumulation(
       List<Quantity<Length>> lengths, Quantity<Length> step) {
@@ -163,7 +163,7 @@ public final class StemVolumes {
    * Quick rule ({@code stem/quick-volume}), for a rough figure only.
    *
    * @param dbh diameter at breast height
-   * @return volume
+   * @return rough volume of the tree
    */
   public static Quantity<Volume> quick(Quantity<Length> dbh) {
     return Measures.cubicMetres(VolumeEquationFormulas.QUICK.value(CENTIMETRES.read(dbh)));
@@ -174,7 +174,7 @@ public final class StemVolumes {
    *
    * @param lengths lengths between diameters that differ by one step, the one at the tip first
    * @param step step of diameter
-   * @return volume
+   * @return volume from the diameter of the last length up to the tip, in cubic feet
    */
   public static Quantity<Volume> heightAccumulationBySmalian(
       List<Quantity<Length>> lengths, Quantity<Length> step) {
@@ -207,7 +207,7 @@ public final class StemVolumes {
    * @param height height
    * @param exponent area grows with this power from the tip: 0 cylinder, 1 paraboloid, 2 cone, 3
    *     neiloid
-   * @return volume
+   * @return volume from the base to the tip
    */
   public static Quantity<Volume> powerSolid(
       Quantity<Length> base, Quantity<Length> height, double exponent) {
@@ -223,7 +223,7 @@ public final class StemVolumes {
    * @param pointHeight height of the measuring point above the cut
    * @param tenths how often a tenth of the diameter goes into the surplus of the diameter half way
    *     up to the point
-   * @return volume
+   * @return volume from the felling cut to the tip
    */
   public static Quantity<Volume> presslerSwollen(
       Quantity<Length> diameter,
@@ -244,7 +244,7 @@ public final class StemVolumes {
    * @param tip volume of the tip
    * @param wholeFormFactor form factor of the whole stem
    * @param stemFormFactor form factor without the tip, the smaller one
-   * @return volume
+   * @return volume of the whole stem with its tip
    */
   public static Quantity<Volume> fromTip(
       Quantity<Volume> tip, double wholeFormFactor, double stemFormFactor) {
@@ -259,7 +259,7 @@ public final class StemVolumes {
    * @param height height of the tree
    * @param normalHeight height for which the rule holds, by species
    * @param percentPerMetre correction for each metre in per cent, 3 to 5 by species
-   * @return volume
+   * @return rough volume of the tree
    */
   public static Quantity<Volume> quick(
       Quantity<Length> dbh,
@@ -284,7 +284,7 @@ public final class StemVolumes {
    * @param lowKnot lowest knot
    * @param middleKnot middle knot
    * @param highKnot highest knot
-   * @return volume
+   * @return volume of what the equation was fitted to
    */
   public static Quantity<Volume> bySpline(
       double x,
@@ -307,7 +307,7 @@ public final class StemVolumes {
    * @param upperHeight height of the upper entry
    * @param upperVolume its volume
    * @param height height wanted, between them
-   * @return volume
+   * @return volume of what the table gives
    */
   public static Quantity<Volume> betweenEntries(
       Quantity<Length> lowerHeight,

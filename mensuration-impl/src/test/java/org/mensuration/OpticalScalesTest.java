@@ -106,6 +106,14 @@ class OpticalScalesTest {
     assertThatThrownBy(plain::largestDiameter).isInstanceOf(IllegalStateException.class);
     assertThatThrownBy(plain::resolution).hasMessageContaining("state its graduation");
     assertThat(plain.graduation()).isEmpty();
+    OpticalScale elevated =
+        OpticalScales.uncompensatedOnStem(
+            centimetres(58), 8, degrees(10), Graduation.of(10).readToHalves());
+    assertThat(in(elevated.largestDiameter(), ForestUnits.CENTIMETRE)).isEqualTo(72.5);
+    assertThat(in(elevated.diameter(8, degrees(10)), ForestUnits.CENTIMETRE))
+        .isCloseTo(58, within(1e-13));
+    assertThatThrownBy(() -> elevated.diameter(10.5, degrees(10)))
+        .hasMessageContaining("the scale has 10.0");
   }
 
   @Test

@@ -30,9 +30,10 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * A stand of few and of many trees a point: a plain loop in double arithmetic, the tally fed with
- * numbers, and records collected by one thread and by several. Times are for the whole stand. The
- * heap is touched beforehand: where pages are dear, the first touch of a page would be measured
- * else.
+ * numbers, and records collected by one thread and by several; beside them the same records only
+ * read by one thread and by several, which shows what the cores of the machine allow. Times are for
+ * the whole stand. The heap is touched beforehand: where pages are dear, the first touch of a page
+ * would be measured else.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -93,6 +94,36 @@ public class StandTallyBenchmark {
       sum += LimitingDistance.treeFactor(FACTOR, diameter);
     }
     return sum / points;
+  }
+
+  /**
+   * The records only read, by one thread.
+   *
+   * @return stems per hectare
+   */
+  @Benchmark
+  public double readOneThread() {
+    return records.stream().mapToDouble(StandTallyBenchmark::stems).sum() / points;
+  }
+
+  /**
+   * The records only read, by all cores: no parallel pass over them can gain more on this machine.
+   *
+   * @return stems per hectare
+   */
+  @Benchmark
+  public double readParallel() {
+    return records.parallelStream().mapToDouble(StandTallyBenchmark::stems).sum() / points;
+  }
+
+  private static double stems(CountPoint point) {
+    double sum = 0;
+    for (CountedTree tree : point.trees()) {
+      sum +=
+          LimitingDistance.treeFactor(
+              FACTOR, tree.diameter().orElseThrow().getValue().doubleValue());
+    }
+    return sum;
   }
 
   /**

@@ -35,5 +35,7 @@ class SameStandTest {
     }
     double stems = in(numbers.stems().value(), ForestUnits.PER_HECTARE);
     assertThat(benchmark.plainLoop()).isCloseTo(stems, within(1e-11 * stems));
+    assertThat(benchmark.readOneThread()).isCloseTo(stems, within(1e-11 * stems));
+    assertThat(benchmark.readParallel()).isCloseTo(stems, within(1e-11 * stems));
   }
 }

@@ -63,8 +63,7 @@ public final class HeightErrors {
    */
   public static double lengthOfLeaning(
       double slopeDistanceM, double topDeg, double baseDeg, double leanDeg) {
-    return slopeDistanceM
-        * (StrictMath.sin(StrictMath.toRadians(topDeg - baseDeg)) / Slope.cos(topDeg + leanDeg));
+    return slopeDistanceM * (Slope.sin(topDeg - baseDeg) / Slope.cos(topDeg + leanDeg));
   }
 
   /**
@@ -85,7 +84,7 @@ public final class HeightErrors {
       double angleErrorDeg) {
     double top = Slope.cos(topDeg);
     double base = Slope.cos(baseDeg);
-    double tangents = StrictMath.sin(StrictMath.toRadians(topDeg - baseDeg)) / top / base;
+    double tangents = Slope.sin(topDeg - baseDeg) / top / base;
     double squares = StrictMath.hypot(1 / (top * top), 1 / (base * base));
     return StrictMath.hypot(
         distanceErrorM * tangents, distanceM * (StrictMath.toRadians(angleErrorDeg) * squares));

@@ -29,7 +29,7 @@ public final class HeightSights {
    * @return height in m, below the eye negative
    */
   public static double aboveEyeStraight(double straightM, double angleDeg) {
-    return straightM * sine(angleDeg);
+    return straightM * Slope.sin(angleDeg);
   }
 
   /**
@@ -79,7 +79,7 @@ public final class HeightSights {
    */
   public static double sine(
       double topDistanceM, double topDeg, double baseDistanceM, double baseDeg) {
-    return topDistanceM * sine(topDeg) - baseDistanceM * sine(baseDeg);
+    return topDistanceM * Slope.sin(topDeg) - baseDistanceM * Slope.sin(baseDeg);
   }
 
   /**
@@ -98,7 +98,7 @@ public final class HeightSights {
       double visibleDistanceM,
       double visibleDeg,
       double baseDeg) {
-    return topDistanceM * sine(topDeg)
+    return topDistanceM * Slope.sin(topDeg)
         - visibleDistanceM * Slope.cos(visibleDeg) * tangent(baseDeg);
   }
 
@@ -114,7 +114,7 @@ public final class HeightSights {
    */
   public static double staff(double staffM, double topDeg, double staffTopDeg, double baseDeg) {
     return staffM
-        * (sine(topDeg - baseDeg) / sine(staffTopDeg - baseDeg))
+        * (Slope.sin(topDeg - baseDeg) / Slope.sin(staffTopDeg - baseDeg))
         * (Slope.cos(staffTopDeg) / Slope.cos(topDeg));
   }
 
@@ -175,7 +175,7 @@ public final class HeightSights {
    * @return height of the sighted mark above the eye in m
    */
   public static double rod(double multiplier, double interceptM, double elevationDeg) {
-    return multiplier * interceptM * (sine(elevationDeg) * Slope.cos(elevationDeg));
+    return multiplier * interceptM * (Slope.sin(elevationDeg) * Slope.cos(elevationDeg));
   }
 
   /**
@@ -242,11 +242,7 @@ public final class HeightSights {
     return horizontalM * StrictMath.hypot(1, percent / 100);
   }
 
-  private static double sine(double deg) {
-    return StrictMath.sin(StrictMath.toRadians(deg));
-  }
-
   private static double tangent(double deg) {
-    return sine(deg) / Slope.cos(deg);
+    return Slope.sin(deg) / Slope.cos(deg);
   }
 }

@@ -81,7 +81,7 @@ public final class ImagePlane {
   }
 
   private static double depth(double rowPixels, double focalLengthPixels, double pitchDeg) {
-    double sine = StrictMath.sin(StrictMath.toRadians(pitchDeg));
+    double sine = Slope.sin(pitchDeg);
     return focalLengthPixels * Slope.cos(pitchDeg) - rowPixels * sine;
   }
 }

@@ -41,10 +41,7 @@ public final class OpticalDiameter {
    */
   public static double fromDivisionsElevated(
       double widthCm, double divisions, double elevationDeg, double calibrationElevationDeg) {
-    return widthCm
-        * divisions
-        * StrictMath.cos(StrictMath.toRadians(calibrationElevationDeg))
-        / StrictMath.cos(StrictMath.toRadians(elevationDeg));
+    return widthCm * divisions * Slope.cos(calibrationElevationDeg) / Slope.cos(elevationDeg);
   }
 
   /**
@@ -69,7 +66,7 @@ public final class OpticalDiameter {
    * @return diameter in m
    */
   public static double elevated(double ratio, double axisDistanceM, double elevationDeg) {
-    double cosine = StrictMath.cos(StrictMath.toRadians(elevationDeg));
+    double cosine = Slope.cos(elevationDeg);
     return ratio * axisDistanceM / Math.sqrt(cosine * cosine + 0.25 * (ratio * ratio));
   }
 
@@ -142,7 +139,7 @@ public final class OpticalDiameter {
    * @return diameter in m
    */
   public static double angle(double angleDeg, double axisDistanceM) {
-    return 2 * axisDistanceM * StrictMath.sin(StrictMath.toRadians(0.5 * angleDeg));
+    return 2 * axisDistanceM * Slope.sin(0.5 * angleDeg);
   }
 
   /**
@@ -154,8 +151,8 @@ public final class OpticalDiameter {
    * @return diameter in m
    */
   public static double angleFace(double angleDeg, double faceDistanceM) {
-    double gap = StrictMath.sin(StrictMath.toRadians(0.25 * (180 - angleDeg)));
-    return faceDistanceM * (StrictMath.sin(StrictMath.toRadians(0.5 * angleDeg)) / (gap * gap));
+    double gap = Slope.sin(0.25 * (180 - angleDeg));
+    return faceDistanceM * (Slope.sin(0.5 * angleDeg) / (gap * gap));
   }
 
   /**

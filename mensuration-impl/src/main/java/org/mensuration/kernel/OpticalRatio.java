@@ -81,7 +81,7 @@ public final class OpticalRatio {
    */
   public static double fromAngle(double angleDeg) {
     double half = 0.5 * angleDeg;
-    return 2 * (StrictMath.sin(StrictMath.toRadians(half)) / Slope.cos(half));
+    return 2 * (Slope.sin(half) / Slope.cos(half));
   }
 
   /**
@@ -156,7 +156,7 @@ public final class OpticalRatio {
    * @return width in m
    */
   public static double widthOfAngle(double angleDeg, double distanceM) {
-    return distanceM * (StrictMath.sin(StrictMath.toRadians(angleDeg)) / Slope.cos(angleDeg));
+    return distanceM * (Slope.sin(angleDeg) / Slope.cos(angleDeg));
   }
 
   /**
@@ -179,7 +179,7 @@ public final class OpticalRatio {
    */
   public static double distanceFromBar(double barM, double angleDeg) {
     double half = 0.5 * angleDeg;
-    return 0.5 * barM * (Slope.cos(half) / StrictMath.sin(StrictMath.toRadians(half)));
+    return 0.5 * barM * (Slope.cos(half) / Slope.sin(half));
   }
 
   /**

@@ -20,6 +20,11 @@ final class Slope {
         : StrictMath.cos(size * Math.PI / HALF_TURN);
   }
 
+  /** The sine; where it is steep the angle is small and keeps its digits. */
+  static double sin(double deg) {
+    return StrictMath.sin(StrictMath.toRadians(deg));
+  }
+
   /** The tangent of 0° to 90° over a length, also where one alone would be lost in rounding. */
   static double tanOver(double deg, double length) {
     if (deg < TINY) {

@@ -82,9 +82,7 @@ public final class StemDiameter {
    * @return diameter in cm
    */
   public static double forkContact(double contactCm, double halfOpeningDeg) {
-    return 2
-        * contactCm
-        * (StrictMath.sin(StrictMath.toRadians(halfOpeningDeg)) / Slope.cos(halfOpeningDeg));
+    return 2 * contactCm * (Slope.sin(halfOpeningDeg) / Slope.cos(halfOpeningDeg));
   }
 
   /**
@@ -95,7 +93,7 @@ public final class StemDiameter {
    * @return diameter in cm
    */
   public static double forkAxis(double axisCm, double halfOpeningDeg) {
-    return 2 * axisCm * StrictMath.sin(StrictMath.toRadians(halfOpeningDeg));
+    return 2 * axisCm * Slope.sin(halfOpeningDeg);
   }
 
   /**
@@ -107,8 +105,8 @@ public final class StemDiameter {
    * @return diameter in cm
    */
   public static double sectorFork(double pivotOffsetCm, double angleDeg) {
-    double half = StrictMath.sin(StrictMath.toRadians(0.5 * angleDeg));
-    double gap = StrictMath.sin(StrictMath.toRadians(0.5 * (90 - angleDeg)));
+    double half = Slope.sin(0.5 * angleDeg);
+    double gap = Slope.sin(0.5 * (90 - angleDeg));
     return pivotOffsetCm * (Math.sqrt(2) * (half / gap));
   }
 
@@ -145,7 +143,7 @@ public final class StemDiameter {
    */
   public static double parallelSights(
       double separationCm, double axisDistanceM, double divergenceDeg) {
-    double sine = StrictMath.sin(StrictMath.toRadians(divergenceDeg));
+    double sine = Slope.sin(divergenceDeg);
     return separationCm + 100 * axisDistanceM * (sine / Slope.cos(divergenceDeg));
   }
 
@@ -192,7 +190,7 @@ public final class StemDiameter {
    */
   public static double oneDiameterExcess(double axisRatio, double directionDeg) {
     double along = Slope.cos(directionDeg);
-    double across = StrictMath.sin(StrictMath.toRadians(directionDeg));
+    double across = Slope.sin(directionDeg);
     return (1 - axisRatio) * ((along * along - axisRatio * (across * across)) / axisRatio);
   }
 
@@ -205,9 +203,7 @@ public final class StemDiameter {
    * @return distance between the jaws in cm
    */
   public static double ellipseCaliper(double longCm, double shortCm, double directionDeg) {
-    return StrictMath.hypot(
-        longCm * Slope.cos(directionDeg),
-        shortCm * StrictMath.sin(StrictMath.toRadians(directionDeg)));
+    return StrictMath.hypot(longCm * Slope.cos(directionDeg), shortCm * Slope.sin(directionDeg));
   }
 
   /**

@@ -17,7 +17,7 @@ public final class TreeHeight {
    * @return vertical height in m
    */
   public static double tangent(double distanceM, double topDeg, double baseDeg) {
-    return distanceM * (sine(topDeg - baseDeg) / (cosine(topDeg) * cosine(baseDeg)));
+    return distanceM * (Slope.sin(topDeg - baseDeg) / (Slope.cos(topDeg) * Slope.cos(baseDeg)));
   }
 
   /**
@@ -41,7 +41,7 @@ public final class TreeHeight {
    * @return vertical height in m
    */
   public static double tangentSlopeDistance(double slopeDistanceM, double topDeg, double baseDeg) {
-    return slopeDistanceM * (sine(topDeg - baseDeg) / cosine(topDeg));
+    return slopeDistanceM * (Slope.sin(topDeg - baseDeg) / Slope.cos(topDeg));
   }
 
   /**
@@ -55,7 +55,7 @@ public final class TreeHeight {
    */
   public static double tangentGroundSlope(
       double slopeDistanceM, double groundSlopeDeg, double topDeg, double baseDeg) {
-    return tangent(slopeDistanceM * cosine(groundSlopeDeg), topDeg, baseDeg);
+    return tangent(slopeDistanceM * Slope.cos(groundSlopeDeg), topDeg, baseDeg);
   }
 
   /**
@@ -68,14 +68,6 @@ public final class TreeHeight {
    * @return height above the eye in m
    */
   public static double twoStations(double baselineM, double farDeg, double nearDeg) {
-    return baselineM * (sine(farDeg) * sine(nearDeg) / sine(nearDeg - farDeg));
-  }
-
-  private static double sine(double degrees) {
-    return StrictMath.sin(StrictMath.toRadians(degrees));
-  }
-
-  private static double cosine(double degrees) {
-    return StrictMath.cos(StrictMath.toRadians(degrees));
+    return baselineM * (Slope.sin(farDeg) * Slope.sin(nearDeg) / Slope.sin(nearDeg - farDeg));
   }
 }

@@ -16,7 +16,7 @@ public final class TwoStations {
    * @return distance in m
    */
   public static double distance(double baselineM, double farDeg, double nearDeg) {
-    return baselineM * (sine(farDeg) * Slope.cos(nearDeg) / sine(nearDeg - farDeg));
+    return baselineM * (Slope.sin(farDeg) * Slope.cos(nearDeg) / Slope.sin(nearDeg - farDeg));
   }
 
   /**
@@ -35,15 +35,11 @@ public final class TwoStations {
       double nearDeg,
       double baselineErrorM,
       double angleErrorDeg) {
-    double far = sine(farDeg);
-    double near = sine(nearDeg);
-    double between = sine(nearDeg - farDeg);
+    double far = Slope.sin(farDeg);
+    double near = Slope.sin(nearDeg);
+    double between = Slope.sin(nearDeg - farDeg);
     double ofBaseline = baselineErrorM * (far * near / between);
     double slopes = StrictMath.hypot(far * far, near * near) / between / between;
     return StrictMath.hypot(ofBaseline, baselineM * (StrictMath.toRadians(angleErrorDeg) * slopes));
-  }
-
-  private static double sine(double deg) {
-    return StrictMath.sin(StrictMath.toRadians(deg));
   }
 }

@@ -126,6 +126,7 @@ public final class GaugeDeviceFormulas {
                   times(sym("n"), sym("u")),
                   over(num(10000), plus(num(1), over(num(4), squared(sym("b")))))))
           .cites(Citation.derived("n divisions are a flat blade of width n u at distance 1"))
+          .note("optics/factor-from-ratio of the ratio n u")
           .kernel2(GaugeFactor::ofDivisions);
 
   /** Factor of divisions, small angles. */

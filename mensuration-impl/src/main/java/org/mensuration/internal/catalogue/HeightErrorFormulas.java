@@ -75,6 +75,7 @@ public final class HeightErrorFormulas {
           .gives("distance", "R", "m", times(sym("S"), cosDegrees(sym("e"))))
           .definedBy(Works.AWF_DIST, "horizontal distance = slope distance × cos")
           .note("correct the distance or the height, never both")
+          .note("the equation of plot/horizontal-distance, at a tree in place of a plot")
           .kernel2(HeightSights::horizontal);
 
   /** Straight distance along a slope. */
@@ -146,6 +147,7 @@ public final class HeightErrorFormulas {
           .cites(Citation.derived("right triangle"))
           .explainedBy(OpticsWorks.AWF_HEIGHT, "height and stem length are different quantities")
           .note("gives the vertical height, not the length of a leaning stem")
+          .note("the equation of stem/vertical-height, for a lean with its sign")
           .kernel2(HeightErrors::verticalOfLength);
 
   /** Length of a leaning stem. */

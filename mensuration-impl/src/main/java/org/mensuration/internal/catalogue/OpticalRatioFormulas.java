@@ -152,6 +152,7 @@ public final class OpticalRatioFormulas {
               over(num(10_000), plus(num(1), over(num(4), squared(sym("b"))))))
           .definedBy(Works.AWF_BIT, "section Exact solution")
           .note("n divisions of ratio u side by side make a gauge of b = n u")
+          .note("gauge/factor-from-divisions is this with n and u apart")
           .kernel1(OpticalRatio::toFactor);
 
   /** Ratio put back to level. */

@@ -45,6 +45,7 @@ public final class PlotFormulas {
           .input("slope", "a", "deg", Domain.open(-90, 90), "slope of the line")
           .gives("distance", "R", "m", times(sym("S"), cosDegrees(sym("a"))))
           .definedBy(Works.AWF_DIST, "horizontal distance = slope distance × cos")
+          .note("the equation of height/horizontal-distance, on a plot in place of at a tree")
           .kernel2(PlotAndLine::horizontalDistance);
 
   /** Radius along the slope. */

@@ -82,6 +82,7 @@ public final class StandDensityFormulas {
           .gives("spacing", "RS", "1", over(sqrt(over(num(10000), sym("N"))), sym("H")))
           .definedBy(CountingWorks.AG_S56, "abstract")
           .note("spacing over dominant height; some texts mean spacing over diameter by the name")
+          .note("a hundredth of stand/spacing-index-square, which is in per cent")
           .kernel2(StandFigures::relativeSpacing);
 
   private StandDensityFormulas() {}

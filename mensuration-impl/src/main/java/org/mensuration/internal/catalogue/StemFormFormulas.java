@@ -185,6 +185,7 @@ public final class StemFormFormulas {
           .gives("height", "H", "m", times(sym("L"), cosDegrees(sym("a"))))
           .cites(Citation.derived("the stem is the long side of a right triangle"))
           .explainedBy(StemWorks.AWF_HEIGHT, "height versus stem length")
+          .note("the equation of height/vertical-from-length, where a lean has a sign")
           .kernel2(StemForm::verticalHeight);
 
   /** Section at breast height from the tip. */

@@ -38,6 +38,7 @@ public final class StemVolumeFormulas {
           .input("height", "H", "m", NOT_NEGATIVE, "height of the tree")
           .gives("volume", "V", "m3", area("g", "d", times(sym("f"), sym("g"), sym("H"))))
           .definedBy(StemWorks.MEN201_V, "notes, worked example 3")
+          .note("the equation of tree/volume-from-form-factor, zero allowed")
           .kernel3(StemSolid::fromFormFactor);
 
   /** Solid of a power. */

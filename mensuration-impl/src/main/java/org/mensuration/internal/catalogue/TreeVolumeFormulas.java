@@ -32,6 +32,7 @@ public final class TreeVolumeFormulas {
           .input("form_factor", "f", "1", POSITIVE, "volume over that of the cylinder g h")
           .gives("volume", "v", "m3", where("g", basalArea(), times(sym("g"), sym("h"), sym("f"))))
           .cites(Citation.commonPractice("definition of the form factor at breast height"))
+          .note("the equation of stem/volume-from-form-factor, for a counted tree: no zero")
           .kernel3(CountedTrees::volumeFromFormFactor);
 
   /** Ratio. */
