@@ -16,6 +16,17 @@ public final class Sampling {
   }
 
   /**
+   * A deviation or error in per cent of the mean.
+   *
+   * @param deviation standard deviation or standard error
+   * @param mean mean in the same unit
+   * @return per cent
+   */
+  public static double percentOfMean(double deviation, double mean) {
+    return 100 * deviation / mean;
+  }
+
+  /**
    * Error of a product of two independent means, first order.
    *
    * @param countErrorPercent error of the count in per cent

@@ -1,6 +1,7 @@
 package org.mensuration.internal.catalogue;
 
 import static org.mensuration.formula.Equations.minus;
+import static org.mensuration.formula.Equations.num;
 import static org.mensuration.formula.Equations.over;
 import static org.mensuration.formula.Equations.plus;
 import static org.mensuration.formula.Equations.sqrt;
@@ -41,6 +42,19 @@ public final class SamplingFormulas {
           .note("the deviation has the divisor n - 1; one unit has none")
           .note("without a finite-population factor: points have no finite number")
           .kernel2(Sampling::standardError);
+
+  /** Per cent of a mean. */
+  public static final BoundFormula PERCENT_OF_MEAN =
+      Definition.of(
+              "sampling/percent-of-mean",
+              "Standard deviation or standard error in per cent of the mean",
+              Nature.STATISTICAL)
+          .input("deviation", "s", "1", NOT_NEGATIVE, "standard deviation or standard error")
+          .input("mean", "m", "1", POSITIVE, "mean in the same unit")
+          .gives("percent", "p", "%", over(times(num(100), sym("s")), sym("m")))
+          .cites(Citation.commonPractice("coefficient of variation; relative standard error"))
+          .note("of the units it is the coefficient of variation, of their mean the error")
+          .kernel2(Sampling::percentOfMean);
 
   /** Interval of a mean. */
   public static final BoundFormula MEAN_INTERVAL =
@@ -186,6 +200,7 @@ public final class SamplingFormulas {
   public static final List<BoundFormula> ALL =
       List.of(
           STANDARD_ERROR,
+          PERCENT_OF_MEAN,
           MEAN_INTERVAL,
           POINTS_NEEDED,
           POINTS_NEEDED_FINITE,

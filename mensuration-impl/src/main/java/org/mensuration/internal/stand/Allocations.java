@@ -108,15 +108,7 @@ public final class Allocations {
     double[][] columns = columns(strata);
     List<Allocation.Share> shares = new ArrayList<>();
     for (CostedStratum stratum : strata) {
-      double exact =
-          SurveyFormulas.UNITS_FOR_BUDGET.applyTo(
-              new double[] {stratum.units()},
-              new double[] {stratum.deviation()},
-              new double[] {stratum.cost()},
-              columns[0],
-              columns[1],
-              columns[2],
-              new double[] {budget});
+      double exact = units(SurveyFormulas.UNITS_FOR_BUDGET, stratum, columns, budget);
       long units = (long) ClassRounding.down(exact, 1, 1);
       if (!(units >= FEWEST)) {
         throw new IllegalArgumentException(
@@ -147,18 +139,24 @@ public final class Allocations {
     List<Allocation.Share> shares = new ArrayList<>();
     for (CostedStratum stratum : strata) {
       double exact =
-          SurveyFormulas.UNITS_FOR_BOUND.applyTo(
-              new double[] {stratum.units()},
-              new double[] {stratum.deviation()},
-              new double[] {stratum.cost()},
-              columns[0],
-              columns[1],
-              columns[2],
-              new double[] {bound},
-              new double[] {standardErrors});
+          units(SurveyFormulas.UNITS_FOR_BOUND, stratum, columns, bound, standardErrors);
       shares.add(share(stratum.name(), exact));
     }
     return new Allocation(StratumWeight.UNITS, shares);
+  }
+
+  /** Units of one stratum among all by a formula that ends in what is wanted. */
+  private static double units(
+      BoundFormula formula, CostedStratum stratum, double[][] columns, double... wanted) {
+    double[][] inputs = new double[6 + wanted.length][];
+    inputs[0] = new double[] {stratum.units()};
+    inputs[1] = new double[] {stratum.deviation()};
+    inputs[2] = new double[] {stratum.cost()};
+    System.arraycopy(columns, 0, inputs, 3, 3);
+    for (int i = 0; i < wanted.length; i++) {
+      inputs[6 + i] = new double[] {wanted[i]};
+    }
+    return formula.applyTo(inputs);
   }
 
   /** Units, deviations and costs. */

@@ -56,7 +56,7 @@ public record PointMean<Q extends Quantity<Q>>(
       throw new IllegalStateException(
           what + ": no tree was counted, so there is no error in per cent of the mean");
     }
-    return 100 * deviation / mean;
+    return SamplingFormulas.PERCENT_OF_MEAN.value(deviation, mean);
   }
 
   @Override

@@ -3,6 +3,7 @@ package org.mensuration.internal.stand;
 import java.util.List;
 import javax.measure.Quantity;
 import org.mensuration.internal.catalogue.SampleSizeFormulas;
+import org.mensuration.internal.catalogue.SamplingFormulas;
 import org.mensuration.stand.Estimated;
 import org.mensuration.stand.Interval;
 
@@ -53,7 +54,9 @@ record StrataMean<Q extends Quantity<Q>>(
     return (long)
         SampleSizeFormulas.POINTS_NEEDED_NEYMAN.applyTo(
             hectares.stream().mapToDouble(Double::doubleValue).toArray(),
-            deviations.stream().mapToDouble(d -> 100 * d / mean.mean()).toArray(),
+            deviations.stream()
+                .mapToDouble(d -> SamplingFormulas.PERCENT_OF_MEAN.value(d, mean.mean()))
+                .toArray(),
             new double[] {allowableErrorPercent},
             new double[] {95});
   }
