@@ -3,10 +3,17 @@ package org.mensuration.validation.check;
 import static org.mensuration.validation.check.MapCase.list;
 import static org.mensuration.validation.check.MapCase.number;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.mensuration.DrawnUncertainty;
 import org.mensuration.StatedResults;
 import org.mensuration.formula.Catalogue;
 import org.mensuration.formula.Parameter;
+import org.mensuration.uncertainty.DrawnResult;
+import org.mensuration.uncertainty.InputDistribution;
+import org.mensuration.uncertainty.InputDistribution.ArcSine;
+import org.mensuration.uncertainty.InputDistribution.Normal;
+import org.mensuration.uncertainty.InputDistribution.Rectangular;
 import org.mensuration.uncertainty.StatedResult;
 
 /**
@@ -20,8 +27,11 @@ final class EndGauge {
   private static final int DIFFERENCE = 2;
   private static final int DIFFERENCE_ERRORS = 3;
   private static final int EXPANSION = 4;
+  private static final int EXPANSION_HALF_WIDTH = 5;
   private static final int EXPANSION_DIFFERENCE = 6;
   private static final int TEMPERATURE = 7;
+  private static final int TEMPERATURE_ERROR = 8;
+  private static final int TEMPERATURE_SWING = 9;
   private static final int TEMPERATURE_DIFFERENCE = 10;
 
   static final List<Parameter> PARAMETERS =
@@ -74,6 +84,33 @@ final class EndGauge {
     errors[causes + 2] = rectangular(catalogue, x[TEMPERATURE_DIFFERENCE][0]);
     double error = catalogue.formula("error/combined").applyTo(slopes, errors);
     return StatedResults.nearest(length, error, digits);
+  }
+
+  /** The length with every input drawn, the differences of expansion and temperature too. */
+  static DrawnResult drawn(double[][] x, int draws, long seed, double confidencePercent) {
+    List<InputDistribution> inputs = new ArrayList<>();
+    inputs.add(new Normal(x[STANDARD][0], x[STANDARD_ERROR][0]));
+    inputs.add(new Rectangular(x[EXPANSION][0], x[EXPANSION_HALF_WIDTH][0]));
+    inputs.add(new Normal(x[TEMPERATURE][0], x[TEMPERATURE_ERROR][0]));
+    inputs.add(new ArcSine(0, x[TEMPERATURE_SWING][0]));
+    inputs.add(new Rectangular(0, x[EXPANSION_DIFFERENCE][0]));
+    inputs.add(new Rectangular(0, x[TEMPERATURE_DIFFERENCE][0]));
+    int single = inputs.size();
+    for (double error : x[DIFFERENCE_ERRORS]) {
+      inputs.add(new Normal(0, error));
+    }
+    return DrawnUncertainty.through(
+        y -> {
+          double difference = x[DIFFERENCE][0];
+          for (int i = single; i < y.length; i++) {
+            difference += y[i];
+          }
+          return length(y[0], difference, y[1], y[2] + y[3], y[4], y[5]);
+        },
+        inputs,
+        draws,
+        seed,
+        confidencePercent);
   }
 
   private static double rectangular(Catalogue catalogue, double halfWidth) {

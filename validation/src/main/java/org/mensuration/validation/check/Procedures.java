@@ -31,6 +31,7 @@ final class Procedures {
     all.addAll(HeightProcedures.ALL);
     all.addAll(GridProcedures.ALL);
     all.addAll(UncertaintyProcedures.ALL);
+    all.addAll(DrawnProcedures.ALL);
     all.addAll(FactorProcedures.ALL);
     all.addAll(Coefficient.all());
     return List.copyOf(all);
