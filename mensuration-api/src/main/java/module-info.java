@@ -18,5 +18,6 @@ module org.mensuration.api {
   exports org.mensuration.source;
   exports org.mensuration.stand;
   exports org.mensuration.stem;
+  exports org.mensuration.uncertainty;
   exports org.mensuration.wood;
 }

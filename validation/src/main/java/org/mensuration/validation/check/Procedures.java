@@ -30,6 +30,8 @@ final class Procedures {
     all.addAll(CruiseProcedures.ALL);
     all.addAll(HeightProcedures.ALL);
     all.addAll(GridProcedures.ALL);
+    all.addAll(UncertaintyProcedures.ALL);
+    all.addAll(DrawnProcedures.ALL);
     all.addAll(FactorProcedures.ALL);
     all.addAll(Coefficient.all());
     return List.copyOf(all);

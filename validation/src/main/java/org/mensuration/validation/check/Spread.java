@@ -42,6 +42,10 @@ record Spread(BigDecimal least, BigDecimal most) {
         grid = Math.min(LARGEST_GRID + 1L, grid * places.size());
       }
     }
+    if (moved.isEmpty()) {
+      // Exact inputs give the computed value again, which a drawing takes long for.
+      return new Spread(computed, computed);
+    }
     Walk walk = new Walk(binding, Doubles.of(inputs), computed);
     if (grid <= LARGEST_GRID) {
       walk.grid(moved, 0);
