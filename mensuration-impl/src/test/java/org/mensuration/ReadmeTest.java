@@ -51,6 +51,7 @@ class ReadmeTest {
             Map.entry("three-rules", 9),
             Map.entry("sections", 9),
             Map.entry("out-of-reach", 10),
+            Map.entry("uncertainty", 10),
             Map.entry("stem", 10));
     Matcher block = QUOTED.matcher(text(TOP.resolve("README.md")));
     while (block.find()) {

@@ -58,4 +58,9 @@ public record StatedResult(BigDecimal estimate, BigDecimal standardUncertainty) 
   public String standardUncertaintyText() {
     return standardUncertainty.toPlainString();
   }
+
+  @Override
+  public String toString() {
+    return estimateText() + " (standard uncertainty " + standardUncertaintyText() + ")";
+  }
 }

@@ -138,8 +138,7 @@ public final class Allocations {
     double[][] columns = columns(strata);
     List<Allocation.Share> shares = new ArrayList<>();
     for (CostedStratum stratum : strata) {
-      double exact =
-          units(SurveyFormulas.UNITS_FOR_BOUND, stratum, columns, bound, standardErrors);
+      double exact = units(SurveyFormulas.UNITS_FOR_BOUND, stratum, columns, bound, standardErrors);
       shares.add(share(stratum.name(), exact));
     }
     return new Allocation(StratumWeight.UNITS, shares);
