@@ -175,7 +175,7 @@ class TapersTest {
     }
     TaperFit joints = Tapers.fitSegmentedWithJoints(readings(OAK, 60, 0), DBH, HEIGHT, 0.7, 0.1);
     for (int i = 0; i < 6; i++) {
-      assertThat(joints.estimates().get(i)).isCloseTo(OAK.coefficients().get(i), within(1e-4));
+      assertThat(joints.estimates().get(i)).isCloseTo(OAK.coefficients().get(i), within(1e-8));
     }
     assertThat(joints.fitted()).containsExactly("b1", "b2", "b3", "b4", "a1", "a2");
   }

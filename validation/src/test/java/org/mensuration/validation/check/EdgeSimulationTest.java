@@ -86,8 +86,6 @@ class EdgeSimulationTest {
         in(tally(EdgeRule.NONE).expectedBasalArea().orElseThrow(), SQUARE_METRE_PER_HECTARE);
     assertThat(BASAL_AREA - expected).isCloseTo(2 * (BASAL_AREA - sides), within(1e-9));
     assertThat(expected).isBetween(none, BASAL_AREA);
-    assertThat(mean).isCloseTo(BASAL_AREA, within(0.1 * BASAL_AREA));
-    assertThat(none).isLessThan(0.8 * BASAL_AREA);
   }
 
   @Test
