@@ -172,7 +172,9 @@ class SamplesTest {
     assertThatThrownBy(() -> volume.interval(0.95)).isInstanceOf(IllegalArgumentException.class);
   }
 
-  /** Two equal errors with 3 and 1 degrees of freedom: 4/(1/3 + 1) are 3, and tables print 3.182. */
+  /**
+   * Two equal errors with 3 and 1 degrees of freedom: 4/(1/3 + 1) are 3, and tables print 3.182.
+   */
   @Test
   void theIntervalTakesTheQuantileOfTheTables() {
     double error = Math.sqrt(5.0 / 3) / 11; // of the count: 20/3 over 4 points, mean 11
