@@ -70,7 +70,7 @@ public final class Estimators {
    * @param counts what all points say
    * @param measured the measured points, every tree with diameter and volume
    * @param layout how the measured points were chosen
-   * @return the volume with its combined error
+   * @return the volume with its combined error and interval
    * @throws IllegalArgumentException if there are fewer than two points of either kind, no tree, or
    *     a measured tree lacks its volume
    */
@@ -87,7 +87,7 @@ public final class Estimators {
    * @param larger the gauge that picks the trees to be measured
    * @param measured the picked trees, each with diameter and volume
    * @param layout how the picked trees were chosen: by the gauge alone is at random
-   * @return the volume with its combined error
+   * @return the volume with its combined error and interval
    * @throws IllegalArgumentException if the factor is not the larger one, there are fewer than two
    *     points or trees, or a tree lacks its diameter or volume
    */

@@ -19,9 +19,11 @@ import org.mensuration.formula.OutOfDomainException;
 import org.mensuration.gauge.AngleGauge;
 import org.mensuration.gauge.CountPoint;
 import org.mensuration.gauge.CountedTree;
+import org.mensuration.quantity.VolumePerArea;
 import org.mensuration.stand.Allocation;
 import org.mensuration.stand.CombinedVolume;
 import org.mensuration.stand.EstimatedNumber;
+import org.mensuration.stand.Interval;
 import org.mensuration.stand.SampleLayout;
 import org.mensuration.stand.StandEstimate;
 import org.mensuration.stand.StratumPlan;
@@ -150,6 +152,54 @@ class SamplesTest {
     assertThat(volume.ratio().degreesOfFreedom()).isEqualTo(2);
     assertThat(volume.ratio().value()).isCloseTo(10, within(1e-13));
     assertThat(volume.remarks()).contains("dead trees: not counted");
+  }
+
+  /**
+   * Errors of 11.7363 % with 3 degrees of freedom and 11.5470 % with 2: (137.741 + 133.333)² over
+   * 137.741²/3 + 133.333²/2 is 73481 over 15213, 4.830.
+   */
+  @Test
+  void theCombinedErrorHasTheEffectiveDegreesOfFreedom() {
+    CombinedVolume volume =
+        Estimators.secondFactor(
+            counts(), EIGHT, List.of(tree(8), tree(10), tree(12)), SampleLayout.RANDOM);
+    assertThat(volume.degreesOfFreedom()).isCloseTo(4.830, within(5e-4));
+    Interval<VolumePerArea> interval = volume.interval(95);
+    // Tables print t as 2.776 with 4 and 2.571 with 5; the error is 16.4644 % of 220 or 36.2217.
+    double half = in(interval.upper(), CUBIC_METRE_PER_HECTARE) - 220;
+    assertThat(half).isBetween(36.2217 * 2.571, 36.2217 * 2.776);
+    assertThat(220 - in(interval.lower(), CUBIC_METRE_PER_HECTARE)).isCloseTo(half, within(1e-9));
+    assertThatThrownBy(() -> volume.interval(0.95)).isInstanceOf(IllegalArgumentException.class);
+  }
+
+  /**
+   * Two equal errors with 3 and 1 degrees of freedom: 4/(1/3 + 1) are 3, and tables print 3.182.
+   */
+  @Test
+  void theIntervalTakesTheQuantileOfTheTables() {
+    double error = Math.sqrt(5.0 / 3) / 11; // of the count: 20/3 over 4 points, mean 11
+    CombinedVolume volume =
+        Estimators.secondFactor(
+            counts(),
+            EIGHT,
+            List.of(tree(10 - 10 * error), tree(10 + 10 * error)),
+            SampleLayout.RANDOM);
+    assertThat(volume.degreesOfFreedom()).isCloseTo(3, within(1e-9));
+    double half = in(volume.interval(95).upper(), CUBIC_METRE_PER_HECTARE) - 220;
+    assertThat(half / (220 * error * Math.sqrt(2))).isCloseTo(3.182, within(5e-4));
+  }
+
+  @Test
+  void withoutAnySpreadBothNumbersAreTakenTogether() {
+    CombinedVolume volume =
+        Estimators.secondFactor(
+            Stands.estimate(TWO, List.of(CountPoint.ofCount("1", 9), CountPoint.ofCount("2", 9))),
+            EIGHT,
+            List.of(tree(10), tree(10), tree(10)),
+            SampleLayout.RANDOM);
+    assertThat(volume.degreesOfFreedom()).isEqualTo(3);
+    assertThat(in(volume.interval(95).lower(), CUBIC_METRE_PER_HECTARE))
+        .isCloseTo(180, within(1e-9));
   }
 
   @Test

@@ -1,72 +1,85 @@
 package org.mensuration.stand;
 
 import java.util.List;
-import java.util.Objects;
 import javax.measure.Quantity;
-import org.mensuration.quantity.Physical;
 import org.mensuration.quantity.VolumePerArea;
 
 /**
  * Volume as a product of basal area from many counted trees and volume over basal area from a few
- * measured ones. Both are taken as independent. Immutable and thread-safe; compares by physical
- * value.
- *
- * @param volume mean basal area times mean ratio
- * @param countErrorPercent standard error of the basal area in per cent of it
- * @param ratioErrorPercent standard error of the ratio in per cent of it
- * @param firstOrderErrorPercent root of the sum of both squares
- * @param exactErrorPercent error of the product by the unbiased estimate of its variance, which
- *     takes the product of both variances away; 0 where that falls below zero
- * @param ratio mean volume over basal area in m³ per m²
- * @param remarks what must be printed beside the figures
+ * measured ones. Both are taken as independent. Implementations are immutable and thread-safe, and
+ * compare by physical value.
  */
-public record CombinedVolume(
-    Quantity<VolumePerArea> volume,
-    double countErrorPercent,
-    double ratioErrorPercent,
-    double firstOrderErrorPercent,
-    double exactErrorPercent,
-    EstimatedNumber ratio,
-    List<String> remarks) {
+public interface CombinedVolume {
 
   /**
-   * Copies the remarks.
+   * Volume per area.
    *
-   * @param volume volume per area
-   * @param countErrorPercent error of the basal area in per cent
-   * @param ratioErrorPercent error of the ratio in per cent
-   * @param firstOrderErrorPercent combined error of first order in per cent
-   * @param exactErrorPercent combined error by the exact product in per cent
-   * @param ratio mean ratio in m³ per m²
-   * @param remarks what must be printed
+   * @return mean basal area times mean ratio
    */
-  public CombinedVolume {
-    Objects.requireNonNull(volume, "volume");
-    Objects.requireNonNull(ratio, "ratio");
-    remarks = List.copyOf(remarks);
-  }
+  Quantity<VolumePerArea> volume();
 
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof CombinedVolume that
-        && Physical.same(volume, that.volume)
-        && Double.compare(countErrorPercent, that.countErrorPercent) == 0
-        && Double.compare(ratioErrorPercent, that.ratioErrorPercent) == 0
-        && Double.compare(firstOrderErrorPercent, that.firstOrderErrorPercent) == 0
-        && Double.compare(exactErrorPercent, that.exactErrorPercent) == 0
-        && ratio.equals(that.ratio)
-        && remarks.equals(that.remarks);
-  }
+  /**
+   * The error of the count.
+   *
+   * @return standard error of the basal area in per cent of it
+   */
+  double countErrorPercent();
 
-  @Override
-  public int hashCode() {
-    return Objects.hash(
-        Physical.hash(volume),
-        countErrorPercent,
-        ratioErrorPercent,
-        firstOrderErrorPercent,
-        exactErrorPercent,
-        ratio,
-        remarks);
-  }
+  /**
+   * The error of the ratio.
+   *
+   * @return standard error of the ratio in per cent of it
+   */
+  double ratioErrorPercent();
+
+  /**
+   * The combined error of first order.
+   *
+   * @return root of the sum of both squares, in per cent of the volume
+   */
+  double firstOrderErrorPercent();
+
+  /**
+   * The combined error by the unbiased estimate of the variance of a product, which takes the
+   * product of both variances away.
+   *
+   * @return in per cent of the volume; 0 where the variance falls below zero
+   */
+  double exactErrorPercent();
+
+  /**
+   * Mean volume over basal area of what was measured.
+   *
+   * @return in m³ per m², with its own error and degrees of freedom
+   */
+  EstimatedNumber ratio();
+
+  /**
+   * Degrees of freedom of the combined error of first order: the effective number of both parts, as
+   * for any sum of independent variances ({@code sampling/effective-degrees-of-freedom} with the
+   * two errors in per cent and equal areas).
+   *
+   * @return from the smaller number of the two up to their sum; need not be whole
+   */
+  double degreesOfFreedom();
+
+  /**
+   * The interval by Student's t, from the error of first order, which is never the smaller of the
+   * two, and {@link #degreesOfFreedom}. Approximate: it takes the count and the ratio as
+   * independent and each measured tree or point as a sample by itself. It covers the sampling error
+   * only.
+   *
+   * @param confidencePercent the chance that it holds the volume in per cent, from 50 and below
+   *     100, such as 95
+   * @return the interval; its lower end may fall below zero
+   * @throws IllegalArgumentException if the chance is outside
+   */
+  Interval<VolumePerArea> interval(double confidencePercent);
+
+  /**
+   * What must be printed beside the figures.
+   *
+   * @return one line each
+   */
+  List<String> remarks();
 }

@@ -129,6 +129,9 @@ public final class EstimationFormulas {
                       "n")))
           .cites(Citation.fromMemory(Role.DEFINES, StandWorks.SATTERTHWAITE, "approximate degrees"))
           .note("between the smallest of the strata's and their sum; need not be whole")
+          .cites(
+              Citation.derived(
+                  "of a product of independent means: relative errors as s, each A the same"))
           .kernelOfArrays(x -> Estimation.effectiveFreedom(x[0], x[1], x[2]));
 
   /** Error of a ratio. */

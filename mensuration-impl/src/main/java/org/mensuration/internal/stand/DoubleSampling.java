@@ -136,13 +136,33 @@ public final class DoubleSampling {
       remarks.add("the errors exceed their means: the exact error of the product says nothing");
     }
     remarks.addAll(counts.remarks());
-    return new CombinedVolume(
-        Measures.cubicMetresPerHectare(volume),
+    double percent = SamplingFormulas.COMBINED_ERROR.value(countPercent, ratioPercent);
+    double freedom =
+        freedom(countPercent, counts.basalArea().degreesOfFreedom(), ratioPercent, ratio);
+    return new ProductVolume(
+        new PointMean<>(
+            "volume",
+            volume,
+            volume * percent / 100,
+            0,
+            freedom,
+            ForestUnits.CUBIC_METRE_PER_HECTARE),
         countPercent,
         ratioPercent,
-        SamplingFormulas.COMBINED_ERROR.value(countPercent, ratioPercent),
+        percent,
         100 * Math.sqrt(Math.max(0, variance)) / volume,
         ratio,
         remarks);
+  }
+
+  /** Of a product, relative errors take the place of those of a sum. */
+  private static double freedom(
+      double countPercent, double countFreedom, double ratioPercent, EstimatedNumber ratio) {
+    return countPercent > 0 || ratioPercent > 0
+        ? EstimationFormulas.EFFECTIVE_FREEDOM.applyTo(
+            new double[] {1, 1},
+            new double[] {countPercent, ratioPercent},
+            new double[] {countFreedom + 1, ratio.degreesOfFreedom() + 1})
+        : countFreedom + ratio.degreesOfFreedom();
   }
 }

@@ -26,6 +26,12 @@ final class Arithmetic {
   private final Formula combined;
   private final Formula stratifiedMean;
   private final Formula relativeDensityImperial;
+  private final Formula criticalHeightVolume;
+  private final Formula treeBasalArea;
+  private final Formula lineTreeFactor;
+  private final Formula topTreeFactor;
+  private final Formula expansionFactor;
+  private final Formula standardErrorFinite;
 
   Arithmetic(Catalogue catalogue) {
     divisionWidth = catalogue.formula("optics/division-width");
@@ -44,6 +50,12 @@ final class Arithmetic {
     interval = catalogue.formula("sampling/mean-interval");
     combined = catalogue.formula("sampling/combined-error");
     relativeDensityImperial = catalogue.formula("stand/relative-density-imperial");
+    criticalHeightVolume = catalogue.formula("point/critical-height-volume");
+    treeBasalArea = catalogue.formula("tree/basal-area");
+    lineTreeFactor = catalogue.formula("line/horizontal-tree-factor");
+    topTreeFactor = catalogue.formula("line/vertical-line-tree-factor");
+    expansionFactor = catalogue.formula("plot/expansion-factor");
+    standardErrorFinite = catalogue.formula("sampling/standard-error-finite");
     stratifiedMean = catalogue.formula("sampling/stratified-mean");
   }
 
@@ -107,6 +119,33 @@ final class Arithmetic {
 
   double standardError(double deviation, double count) {
     return standardError.apply(deviation, count);
+  }
+
+  /** As above, of a finite number of plots. */
+  double standardErrorFinite(double deviation, double count, double population) {
+    return standardErrorFinite.apply(deviation, count, population);
+  }
+
+  /** Trees a hectare of a tree on a plot, or plots of this size that a hectare holds. */
+  double expansionFactor(double areaM2) {
+    return expansionFactor.apply(areaM2);
+  }
+
+  double treeBasalArea(double dbhCm) {
+    return treeBasalArea.apply(dbhCm);
+  }
+
+  double lineTreeFactor(double lengthM, double factor, double dbhCm) {
+    return lineTreeFactor.apply(lengthM, factor, dbhCm);
+  }
+
+  double topTreeFactor(double angle, double heightM, double lengthM) {
+    return topTreeFactor.apply(angle, heightM, lengthM);
+  }
+
+  /** Nothing for a point without trees. */
+  double criticalHeightVolume(double factor, double[] heights) {
+    return heights.length == 0 ? 0 : criticalHeightVolume.applyTo(new double[] {factor}, heights);
   }
 
   double halfWidth(double mean, double error, double degreesOfFreedom) {

@@ -15,6 +15,9 @@ import org.jspecify.annotations.Nullable;
  * @param ratios ratios of the measured trees
  * @param groups estimates of the strata
  * @param stand estimate of the stand; null if the strata cannot be put together
+ * @param measured volumes from what was measured beside the count
+ * @param plots estimates from plots of fixed size
+ * @param lines estimates from lines
  * @param cautions what changes figures
  * @param unused columns that were not read
  */
@@ -28,5 +31,8 @@ record Findings(
     Ratios ratios,
     List<Group> groups,
     @Nullable Group stand,
+    List<MeasuredVolume> measured,
+    List<PlotEstimate> plots,
+    List<LineEstimate> lines,
     List<String> cautions,
     List<String> unused) {}

@@ -32,7 +32,8 @@ record Options(
       """
       Works a stand out from field notes and prints it.
 
-        --notes DIR      folder with stand.csv, stations.csv, stems.csv, points.csv
+        --notes DIR      folder with stand.csv, stations.csv, stems.csv, points.csv,
+                         and plots.csv and lines.csv if there are any
                          (without it: the invented notes that ship with the library)
         --units U        metric (default) or us
         --section RULE   smalian (default), huber or newton

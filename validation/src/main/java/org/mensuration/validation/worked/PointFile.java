@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.mensuration.formula.Domain;
-import org.mensuration.kernel.Limits;
+import org.mensuration.gauge.SweepCorrection;
 
 /**
  * Reads the points. Keeps sums a point, and of trees only the diameters of those whose stem was
@@ -33,19 +33,28 @@ final class PointFile {
           "distance_m",
           "distance_to",
           "slope_deg");
-  static final List<String> OPTIONAL = List.of("species", "condition", "height_m", "remark");
+  static final List<String> OPTIONAL =
+      List.of(
+          "species",
+          "condition",
+          "height_m",
+          "critical_height_m",
+          "volume_m3",
+          MeasureNotes.COLUMN,
+          SweepNotes.COLUMN,
+          "remark");
 
-  private final Arithmetic arithmetic;
   private final Map<String, Stratum> strata;
   private final Set<TreeKey> measured;
   private final Cautions cautions;
-  private final PrintUnits units;
+  private final LimitCheck limits;
+  private final MeasureNotes measures;
+  private final CriticalHeights critical;
   private final HeightNotes heights;
   private final Map<String, PointSum> points = new LinkedHashMap<>();
   private final Map<String, StratumTally> tallies = new LinkedHashMap<>();
   private final Map<TreeKey, OptionalDouble> diameters = new HashMap<>();
   private @Nullable PointSum open;
-  private long checked;
 
   private PointFile(
       Arithmetic arithmetic,
@@ -54,13 +63,14 @@ final class PointFile {
       Cautions cautions,
       PrintUnits units,
       HeightNotes heights) {
-    this.arithmetic = arithmetic;
     this.strata = strata;
     this.heights = heights;
     strata.forEach((name, stratum) -> tallies.put(name, new StratumTally(stratum)));
     this.measured = measured;
     this.cautions = cautions;
-    this.units = units;
+    this.limits = new LimitCheck(arithmetic, cautions, units);
+    this.measures = new MeasureNotes(cautions);
+    this.critical = new CriticalHeights(arithmetic);
   }
 
   static PointFile read(
@@ -104,7 +114,17 @@ final class PointFile {
 
   /** Trees whose distance was compared with their limit. */
   long checked() {
-    return checked;
+    return limits.checked();
+  }
+
+  /** Trees and points that were measured beside the count. */
+  MeasureNotes measures() {
+    return measures;
+  }
+
+  /** Volumes from critical heights. */
+  CriticalHeights critical() {
+    return critical;
   }
 
   private void add(Row row) {
@@ -118,19 +138,20 @@ final class PointFile {
     }
     double edge =
         row.number("edge_weight", Domain.atLeast(1), "a weight from 1, or empty for 1").orElse(1);
-    OptionalDouble distance = row.number("distance_m", Domain.above(0), "metres above 0, or empty");
-    String to = row.oneOf("distance_to", List.of("axis", "face", ""));
-    OptionalDouble slope = row.number("slope_deg", StationFile.ANGLE, StationFile.ANGLE_WANTED);
-    if (distance.isPresent() && to.isEmpty()) {
-      throw row.bad("distance_to", "axis or face, to say where the distance ends");
-    }
-    if (distance.isPresent() && dbh.isEmpty()) {
-      throw row.bad("dbh_cm", "the diameter, without which the distance decides nothing");
-    }
+    OptionalDouble centre = limits.centre(row, dbh);
     OptionalDouble height = row.number("height_m", Domain.above(0), "metres above 0, or empty");
+    OptionalDouble filling =
+        row.number("critical_height_m", Domain.atLeast(0), "metres from 0, or empty");
+    OptionalDouble volume =
+        row.number("volume_m3", Domain.above(0), "cubic metres above 0, or empty");
     PointSum point = point(row, tree);
     if (tree.isEmpty()) {
-      if (dbh.isPresent() || !row.text("weight").isEmpty() || distance.isPresent()) {
+      if (dbh.isPresent()
+          || !row.text("weight").isEmpty()
+          || centre.isPresent()
+          || volume.isPresent()
+          || filling.isPresent()
+          || row.text(MeasureNotes.COLUMN).equals("tree")) {
         throw row.bad("tree", "a name, since the row has figures of a tree");
       }
       point.sayEmpty();
@@ -140,41 +161,48 @@ final class PointFile {
     if (height.isPresent() && !(height.getAsDouble() > point.stratum().breastHeight())) {
       throw row.bad("height_m", "a height above breast height");
     }
+    if (height.isPresent() && filling.orElse(0) > height.getAsDouble()) {
+      throw row.bad(
+          "critical_height_m", "a height on the stem, which ends at " + height.getAsDouble());
+    }
+    SweepNotes.check(row, point.sweep(), edge);
     var key = new TreeKey(point.name(), tree);
     boolean isMeasured = measured.contains(key);
     if (isMeasured && diameters.containsKey(key)) {
       throw row.bad("tree", "each tree of a point once");
     }
+    boolean dead = row.text("condition").toLowerCase(Locale.ROOT).equals("dead");
+    var counted =
+        new CountedRow(row, key, point.stratum(), dbh, weight, edge, dead, volume, isMeasured);
+    measures.check(counted);
+    limits.refuse(counted, centre);
     open(point);
     point.meet();
     if (isMeasured) {
       diameters.put(key, dbh);
     }
-    OptionalDouble minimum = point.stratum().minimumDbh();
-    if (dbh.isPresent() && minimum.isPresent() && dbh.getAsDouble() < minimum.getAsDouble()) {
+    if (counted.belowMinimum()) {
       cautions.add("Trees below the smallest diameter, left out of the count", key.toString());
       return;
     }
-    boolean dead = row.text("condition").toLowerCase(Locale.ROOT).equals("dead");
-    boolean counted = !dead || point.stratum().choices().dead();
     if (dead && weight > 0) {
       cautions.add(
-          counted
+          counted.counts()
               ? "Dead trees, in basal area and stems with the living"
               : "Dead trees, left out as the notes say",
           key.toString());
     }
     Uncommon.look(cautions, key, dbh, height);
-    if (distance.isPresent()) {
-      check(key, point.stratum(), dbh.getAsDouble(), distance.getAsDouble(), to, slope, weight);
-    }
+    limits.look(counted, centre);
+    measures.add(counted);
+    critical.add(counted, filling, point.sweep().factor());
     StratumTally tally = tally(point);
     if (!row.text("edge_weight").isEmpty()) {
       tally.recordEdge();
     }
     String species = row.text("species");
     tally.tree(dbh, weight, edge, species, dead, heights.of(point.stratum(), species, dbh, height));
-    if (counted) {
+    if (!dead || point.stratum().choices().dead()) {
       point.add(weight, edge, dbh.isPresent());
     }
   }
@@ -190,15 +218,20 @@ final class PointFile {
     close();
     open = point;
     points.put(point.name(), point);
+    measures.open(point);
     if (point.taken()) {
-      tally(point).begin(point.name());
+      tally(point).begin(point.name(), point.sweep());
+      if (point.sweep().factor() > 1) {
+        tally(point).recordEdge();
+      }
     }
   }
 
   private void close() {
     PointSum last = open;
     if (last != null && last.taken()) {
-      last.close(tally(last).end(last.name()));
+      last.close(tally(last).end(last.name(), last.sweep()));
+      critical.close(last.stratum());
     }
     open = null;
   }
@@ -217,7 +250,10 @@ final class PointFile {
                     Problem.quote(stratum.choices().edgeRule()),
                     "an edge_weight in at least one row of the stratum in "
                         + NAME
-                        + ", also where it is 1"));
+                        + ", also where it is 1"
+                        + (stratum.choices().edgeRule().equals("part sweep")
+                            ? ", or a sweep that is half or quarter"
+                            : "")));
       }
     }
   }
@@ -233,9 +269,11 @@ final class PointFile {
     if (!taken && !tree.isEmpty()) {
       throw row.bad("tree", "an empty cell: the point was not taken");
     }
+    SweepCorrection sweep = SweepNotes.of(row);
+    boolean whole = row.oneOf(MeasureNotes.COLUMN, MeasureNotes.WORDS).equals("point");
     PointSum point = points.get(name);
     if (point == null) {
-      return new PointSum(name, stratum, taken);
+      return new PointSum(name, stratum, taken, sweep, whole);
     }
     if (point != open) {
       throw row.bad("point", "the rows of a point together, each point once");
@@ -246,36 +284,15 @@ final class PointFile {
     if (!point.stratum().name().equals(stratum.name())) {
       throw row.bad("stratum", point.stratum().name() + ", as in the other rows of the point");
     }
+    if (!point.sweep().equals(sweep)) {
+      throw row.bad(SweepNotes.COLUMN, "the same sweep in all rows of a point");
+    }
+    if (point.measured() != whole) {
+      throw row.bad(MeasureNotes.COLUMN, "point in all rows of a measured point, and else in none");
+    }
     if (tree.isEmpty() || point.saidEmpty()) {
       throw row.bad("tree", "one row without a tree where a point is empty, and else none");
     }
     return point;
-  }
-
-  private void check(
-      TreeKey key,
-      Stratum stratum,
-      double dbh,
-      double distance,
-      String to,
-      OptionalDouble slope,
-      double weight) {
-    checked++;
-    double level =
-        slope.isPresent() ? arithmetic.horizontal(distance, slope.getAsDouble()) : distance;
-    double centre = to.equals("face") ? level + dbh / 200 : level;
-    double limit = arithmetic.limitingDistance(stratum.factor(), dbh);
-    boolean tie = Limits.on(centre, limit);
-    boolean in = tie ? stratum.tieIsIn() : centre < limit;
-    if (in == weight > 0) {
-      return;
-    }
-    String found =
-        key + ", " + units.finely(centre) + " level to the axis, limit " + units.finely(limit);
-    if (weight > 0) {
-      cautions.add("Trees counted although their distance puts them outside", found);
-    } else {
-      cautions.add("Trees of weight 0 although their distance puts them inside", found);
-    }
   }
 }

@@ -1,6 +1,7 @@
 package org.mensuration.validation.worked;
 
 import java.util.OptionalDouble;
+import org.mensuration.gauge.SweepCorrection;
 import org.mensuration.stand.StandEstimate;
 import org.mensuration.units.ForestUnits;
 import org.mensuration.units.Measures;
@@ -13,6 +14,8 @@ final class PointSum {
   private final String name;
   private final Stratum stratum;
   private final boolean taken;
+  private final SweepCorrection sweep;
+  private final boolean measured;
   private boolean saidEmpty;
   private long trees;
   private long withoutDbh;
@@ -21,10 +24,12 @@ final class PointSum {
   private double basalArea;
   private OptionalDouble stems = OptionalDouble.empty();
 
-  PointSum(String name, Stratum stratum, boolean taken) {
+  PointSum(String name, Stratum stratum, boolean taken, SweepCorrection sweep, boolean measured) {
     this.name = name;
     this.stratum = stratum;
     this.taken = taken;
+    this.sweep = sweep;
+    this.measured = measured;
   }
 
   void sayEmpty() {
@@ -37,7 +42,7 @@ final class PointSum {
   }
 
   void add(double weight, double edgeWeight, boolean measured) {
-    count += weight * edgeWeight;
+    count += weight * edgeWeight * sweep.factor();
     edge |= edgeWeight != 1;
     if (!measured && weight > 0) {
       withoutDbh++;
@@ -62,6 +67,16 @@ final class PointSum {
 
   boolean taken() {
     return taken;
+  }
+
+  /** Whether the whole sweep was made. */
+  SweepCorrection sweep() {
+    return sweep;
+  }
+
+  /** Whether every counted tree was measured. */
+  boolean measured() {
+    return measured;
   }
 
   boolean saidEmpty() {

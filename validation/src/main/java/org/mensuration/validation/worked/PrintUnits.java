@@ -123,6 +123,16 @@ enum PrintUnits {
     return fixed(turned(squareMetres, SQUARE_METRE, SQUARE_FOOT), 0);
   }
 
+  /** Trees that a tree on a plot stands for, to 0.1. */
+  String expansion(double perHectare) {
+    return fixed(turned(perHectare, PER_HECTARE, PER_ACRE), 1);
+  }
+
+  /** A radius, to a centimetre or a hundredth of a foot, without its unit. */
+  String radius(double metres) {
+    return fixed(turned(metres, METRE, FOOT), 2);
+  }
+
   String areaUnit() {
     return this == METRIC ? "m²" : "ft²";
   }

@@ -3,7 +3,6 @@ package org.mensuration.validation.worked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 import org.mensuration.Catalogues;
 import org.mensuration.height.HeightCurve;
@@ -14,8 +13,6 @@ import org.mensuration.validation.check.Safety;
 /** Lays the findings out, in the order in which they are wanted in the field. Not thread-safe. */
 final class Report {
   static final String SAFETY = Safety.LINE;
-
-  private static final int WIDTH = 96;
 
   private final Findings found;
   private final Options options;
@@ -36,6 +33,9 @@ final class Report {
     report.measured();
     report.stand();
     report.lines.addAll(new FigurePages(found, report.units, report.arithmetic).lines());
+    report.lines.addAll(MeasurePages.of(found.measured(), report.units));
+    report.lines.addAll(PlotPages.of(found.plots(), report.units));
+    report.lines.addAll(LinePages.of(found.lines(), report.units));
     report.points();
     report.lines.addAll(new StemPages(found, report.units).lines());
     return report.lines;
@@ -155,8 +155,7 @@ final class Report {
   private void stand() {
     head("The stand per " + (units == PrintUnits.METRIC ? "hectare" : "acre"));
     lines.add("  95 % intervals: Student's t, sampling error only");
-    Grid grid = new Grid(2);
-    grid.row("", "", "mean", "std. error", "%", "from", "to", "df");
+    Grid grid = EstimateRows.grid();
     for (Group group : found.groups()) {
       groupRows(grid, group, "");
     }
@@ -181,7 +180,7 @@ final class Report {
                   ? " (std. error "
                       + units.ratio(ratio.error().getAsDouble())
                       + ", "
-                      + percent(ratio.errorPercent())
+                      + EstimateRows.percent(ratio.errorPercent())
                       + " %, df "
                       + PrintUnits.freedom(ratio.degreesOfFreedom())
                       + "; both errors combined, df the smaller of the two)"
@@ -209,45 +208,18 @@ final class Report {
             + "; for a 95 % interval of basal area of ±10 %: "
             + PrintUnits.orDash(group.pointsNeeded(), n -> PrintUnits.fixed(n, 0))
             + " points");
-    estimate(
+    EstimateRows.row(
         grid,
         group.name(),
         "basal area " + units.basalAreaUnit(),
         group.basalArea(),
         units::basalArea);
-    estimate(grid, "", "stems " + units.stemsUnit(), group.stems(), units::stems);
+    EstimateRows.row(grid, "", "stems " + units.stemsUnit(), group.stems(), units::stems);
     grid.row(
         "",
         "quadratic mean diameter " + units.diameterUnit(),
         PrintUnits.orDash(group.quadraticMean(), units::diameter));
-    estimate(grid, "", "volume " + units.densityUnit(), group.volume(), units::density);
-  }
-
-  private void estimate(
-      Grid grid,
-      String name,
-      String what,
-      @Nullable Estimate estimate,
-      DoubleFunction<String> show) {
-    if (estimate == null) {
-      grid.row(name, what, "-");
-      return;
-    }
-    double mean = estimate.mean();
-    OptionalDouble half = estimate.halfWidth();
-    grid.row(
-        name,
-        what,
-        show.apply(mean),
-        PrintUnits.orDash(estimate.error(), show),
-        percent(estimate.errorPercent()),
-        PrintUnits.orDash(half, h -> show.apply(mean - h)),
-        PrintUnits.orDash(half, h -> show.apply(mean + h)),
-        half.isPresent() ? PrintUnits.freedom(estimate.degreesOfFreedom()) : "-");
-  }
-
-  private static String percent(OptionalDouble value) {
-    return PrintUnits.orDash(value, p -> PrintUnits.fixed(p, 1));
+    EstimateRows.row(grid, "", "volume " + units.densityUnit(), group.volume(), units::density);
   }
 
   private void totals(@Nullable Group stand) {
@@ -264,13 +236,13 @@ final class Report {
     Grid grid = new Grid(2);
     Estimate stems = whole.stems();
     Estimate volume = whole.volume();
-    estimate(
+    EstimateRows.row(
         grid, "", "basal area " + units.areaUnit(), times(whole.basalArea(), area), units::area);
     if (stems != null) {
-      estimate(grid, "", "stems", times(stems, area), n -> PrintUnits.fixed(n, 0));
+      EstimateRows.row(grid, "", "stems", times(stems, area), n -> PrintUnits.fixed(n, 0));
     }
     if (volume != null) {
-      estimate(grid, "", "volume " + units.volumeUnit(), times(volume, area), units::total);
+      EstimateRows.row(grid, "", "volume " + units.volumeUnit(), times(volume, area), units::total);
     }
     lines.addAll(grid.lines(false));
   }
@@ -304,7 +276,7 @@ final class Report {
         grid.row(point.name(), point.stratum().name(), "-", "-", "-", "-", "-", "not taken");
         continue;
       }
-      String remark = point.trees() == 0 ? "empty, counts as zero" : point.edge() ? "edge" : "";
+      String remark = point.trees() == 0 ? "empty, counts as zero" : remark(point);
       grid.row(
           point.name(),
           point.stratum().name(),
@@ -318,24 +290,18 @@ final class Report {
     lines.addAll(grid.lines(true));
   }
 
+  private static String remark(PointSum point) {
+    String sweep = point.sweep().factor() > 1 ? point.sweep().name() : point.edge() ? "edge" : "";
+    String measured = point.measured() ? "every tree measured" : "";
+    return sweep + (sweep.isEmpty() || measured.isEmpty() ? "" : ", ") + measured;
+  }
+
   private void head(String title) {
     lines.add("");
     lines.add(title);
   }
 
-  /** Breaks a long line at blanks; what follows is indented like the first. */
   private void wrap(String indent, String text) {
-    String start = indent;
-    String rest = text;
-    while (start.length() + rest.length() > WIDTH) {
-      int cut = rest.lastIndexOf(' ', WIDTH - start.length());
-      if (cut <= 0) {
-        break;
-      }
-      lines.add(start + rest.substring(0, cut));
-      rest = rest.substring(cut + 1);
-      start = " ".repeat(indent.length());
-    }
-    lines.add(start + rest);
+    Wrapped.add(lines, indent, text);
   }
 }

@@ -13,6 +13,8 @@ import org.mensuration.stand.SampleLayout;
  * @param edgeRule the rule by which edge weights were recorded; empty for none
  * @param curve form of the height curve for missing heights; empty for none
  * @param classWidth width of the classes of the stand table in centimetres; empty for no table
+ * @param measureFactor m²/ha of the second gauge, which picks the trees to be measured; empty for
+ *     none
  * @param row the row of the notes, to point at
  */
 record StratumChoices(
@@ -21,4 +23,5 @@ record StratumChoices(
     String edgeRule,
     Optional<HeightCurveForm> curve,
     OptionalDouble classWidth,
+    OptionalDouble measureFactor,
     Row row) {}

@@ -10,6 +10,7 @@ import org.mensuration.gauge.CountChoices;
 import org.mensuration.gauge.CountPoint;
 import org.mensuration.gauge.CountedTree;
 import org.mensuration.gauge.StemKind;
+import org.mensuration.gauge.SweepCorrection;
 import org.mensuration.stand.DiameterClasses;
 import org.mensuration.stand.StandEstimate;
 import org.mensuration.stand.StandTally;
@@ -48,9 +49,9 @@ final class StratumTally {
     return plan;
   }
 
-  void begin(String point) {
+  void begin(String point, SweepCorrection sweep) {
     open = Stands.tally(plan);
-    open.begin(point);
+    open.begin(point, sweep);
     trees.clear();
   }
 
@@ -95,12 +96,12 @@ final class StratumTally {
   }
 
   /** Closes the open point and says what it gives by itself. */
-  StandEstimate end(String point) {
+  StandEstimate end(String point, SweepCorrection sweep) {
     open.end();
     points++;
     all.merge(open);
     if (keep) {
-      kept.add(new CountPoint(point, trees));
+      kept.add(new CountPoint(point, trees, sweep, false));
     }
     return open.estimate();
   }

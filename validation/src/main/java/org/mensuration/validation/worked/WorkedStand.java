@@ -54,13 +54,15 @@ final class WorkedStand {
     PointFile file =
         PointFile.read(notes, arithmetic, strata, measured, options.units(), problems, cautions);
     List<StemVolume> volumes = volumes(stems, strata, file);
+    PlotNotes plots = PlotFile.read(notes, strata, problems, cautions);
+    List<NotedLine> lines = LineFile.read(notes, strata, arithmetic, problems, cautions);
     if (!problems.none()) {
       if (!options.skipBadRows() || strata.isEmpty() || file.points().isEmpty()) {
         return List.of();
       }
       sayWhatWasSkipped();
     }
-    return Report.of(findings(strata, stations, file, volumes), options);
+    return Report.of(findings(strata, stations, file, volumes, plots, lines), options);
   }
 
   private List<StemVolume> volumes(List<Stem> stems, Map<String, Stratum> strata, PointFile file) {
@@ -99,7 +101,9 @@ final class WorkedStand {
       Map<String, Stratum> strata,
       Map<String, Station> stations,
       PointFile file,
-      List<StemVolume> volumes) {
+      List<StemVolume> volumes,
+      PlotNotes plots,
+      List<NotedLine> lines) {
     List<Stratum> listed = List.copyOf(strata.values());
     Stratum first = listed.get(0);
     Ratios ratios = Ratios.of(arithmetic, volumes, file.diameters(), first.breastHeight());
@@ -109,6 +113,8 @@ final class WorkedStand {
     sayOfPoints(listed, file.points());
     sayOfChoices(listed, file.heights());
     sayOfStems(ratios);
+    List<MeasuredVolume> measuredVolumes =
+        new MeasureWork(arithmetic, file, ratios.trees(), cautions).volumes(listed);
     return new Findings(
         listed,
         List.copyOf(stations.values()),
@@ -119,6 +125,9 @@ final class WorkedStand {
         ratios,
         groups,
         stand,
+        measuredVolumes,
+        PlotWork.estimates(arithmetic, listed, plots, cautions),
+        LineWork.estimates(arithmetic, listed, lines, cautions),
         cautions.lines(),
         cautions.unused());
   }
@@ -155,6 +164,11 @@ final class WorkedStand {
         cautions.add("Points not taken, left out of every mean", name);
       } else if (point.withoutDbh() > 0) {
         cautions.add("Trees without a diameter, so no stems a hectare in their stratum", name);
+      }
+      if (point.sweep().factor() > 1) {
+        cautions.add(
+            "Part sweeps, right only if a rule moved points near the edge onto it",
+            name + ", " + point.sweep().name());
       }
     }
     if (strata.stream().anyMatch(s -> s.area().isEmpty())) {
