@@ -152,7 +152,6 @@ class SectionCurvesTest {
     GeometricFit fit = fitted(CircleCurve.INSTANCE.start(x, y), x, y);
     TrimmedFit all = TrimmedFit.ofAll(fit, n, 3);
     // Cross-check by the bootstrap of many noises about the same arc.
-    double variance = all.deviation() * all.deviation();
     double bias = NoiseBias.ofRadius(CircleCurve.INSTANCE, all, x, y);
     Random random = new Random(21);
     double sum = 0;
