@@ -35,8 +35,10 @@ final class FigurePages {
         + layout
         + ", "
         + counted.get(counted.size() - 1)
-        + ", edge weights "
-        + (choices.edgeRule().isEmpty() ? "as noted" : "by " + choices.edgeRule());
+        + (choices.extendedGrid()
+            ? ", edges by " + choices.edgeRule() + ": means over the points inside, errors over all"
+            : ", edge weights "
+                + (choices.edgeRule().isEmpty() ? "as noted" : "by " + choices.edgeRule()));
   }
 
   List<String> lines() {

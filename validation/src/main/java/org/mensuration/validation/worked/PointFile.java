@@ -86,7 +86,7 @@ final class PointFile {
     cautions.unusedColumns(
         NAME, NoteTable.read(notes, NAME, REQUIRED, OPTIONAL, problems, file::add));
     file.close();
-    file.requireEdges(problems);
+    EdgeNotes.require(strata.values(), file.tallies, problems);
     if (file.points.isEmpty() && problems.none()) {
       throw new BadNotes(new Problem(NAME, 2, "", "no row", "a row a counted tree"));
     }
@@ -166,6 +166,7 @@ final class PointFile {
           "critical_height_m", "a height on the stem, which ends at " + height.getAsDouble());
     }
     SweepNotes.check(row, point.sweep(), edge);
+    EdgeNotes.check(row, point.stratum(), edge, filling);
     var key = new TreeKey(point.name(), tree);
     boolean isMeasured = measured.contains(key);
     if (isMeasured && diameters.containsKey(key)) {
@@ -220,7 +221,7 @@ final class PointFile {
     points.put(point.name(), point);
     measures.open(point);
     if (point.taken()) {
-      tally(point).begin(point.name(), point.sweep());
+      tally(point).begin(point);
       if (point.sweep().factor() > 1) {
         tally(point).recordEdge();
       }
@@ -230,37 +231,17 @@ final class PointFile {
   private void close() {
     PointSum last = open;
     if (last != null && last.taken()) {
-      last.close(tally(last).end(last.name(), last.sweep()));
+      last.close(tally(last).end(last));
       critical.close(last.stratum());
     }
     open = null;
   }
 
-  /** A rule for edges needs weights; the notes have no map. */
-  private void requireEdges(Problems problems) {
-    for (Stratum stratum : strata.values()) {
-      StratumTally tally = Objects.requireNonNull(tallies.get(stratum.name()));
-      if (!stratum.choices().edgeRule().isEmpty() && !tally.edgeRecorded()) {
-        problems.add(
-            stratum
-                .choices()
-                .row()
-                .missed(
-                    "edge_rule",
-                    Problem.quote(stratum.choices().edgeRule()),
-                    "an edge_weight in at least one row of the stratum in "
-                        + NAME
-                        + ", also where it is 1"
-                        + (stratum.choices().edgeRule().equals("part sweep")
-                            ? ", or a sweep that is half or quarter"
-                            : "")));
-      }
-    }
-  }
-
   private PointSum point(Row row, String tree) {
     String name = row.required("point", "a name");
-    boolean taken = row.oneOf("status", List.of("taken", "not taken")).equals("taken");
+    String status = row.oneOf("status", List.of("taken", "not taken", EdgeNotes.OUTSIDE));
+    boolean outside = status.equals(EdgeNotes.OUTSIDE);
+    boolean taken = outside || status.equals("taken");
     Stratum stratum = strata.get(row.text("stratum"));
     if (stratum == null) {
       throw row.missed(
@@ -270,15 +251,16 @@ final class PointFile {
       throw row.bad("tree", "an empty cell: the point was not taken");
     }
     SweepCorrection sweep = SweepNotes.of(row);
+    EdgeNotes.checkPlace(row, stratum, outside, sweep);
     boolean whole = row.oneOf(MeasureNotes.COLUMN, MeasureNotes.WORDS).equals("point");
     PointSum point = points.get(name);
     if (point == null) {
-      return new PointSum(name, stratum, taken, sweep, whole);
+      return new PointSum(name, stratum, taken, outside, sweep, whole);
     }
     if (point != open) {
       throw row.bad("point", "the rows of a point together, each point once");
     }
-    if (point.taken() != taken) {
+    if (point.taken() != taken || point.outside() != outside) {
       throw row.bad("status", "the same status in all rows of a point");
     }
     if (!point.stratum().name().equals(stratum.name())) {

@@ -14,6 +14,7 @@ final class PointSum {
   private final String name;
   private final Stratum stratum;
   private final boolean taken;
+  private final boolean outside;
   private final SweepCorrection sweep;
   private final boolean measured;
   private boolean saidEmpty;
@@ -24,10 +25,17 @@ final class PointSum {
   private double basalArea;
   private OptionalDouble stems = OptionalDouble.empty();
 
-  PointSum(String name, Stratum stratum, boolean taken, SweepCorrection sweep, boolean measured) {
+  PointSum(
+      String name,
+      Stratum stratum,
+      boolean taken,
+      boolean outside,
+      SweepCorrection sweep,
+      boolean measured) {
     this.name = name;
     this.stratum = stratum;
     this.taken = taken;
+    this.outside = outside;
     this.sweep = sweep;
     this.measured = measured;
   }
@@ -67,6 +75,11 @@ final class PointSum {
 
   boolean taken() {
     return taken;
+  }
+
+  /** Whether the point was taken beyond the edge. */
+  boolean outside() {
+    return outside;
   }
 
   /** Whether the whole sweep was made. */

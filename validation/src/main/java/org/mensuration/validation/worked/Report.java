@@ -276,7 +276,10 @@ final class Report {
         grid.row(point.name(), point.stratum().name(), "-", "-", "-", "-", "-", "not taken");
         continue;
       }
-      String remark = point.trees() == 0 ? "empty, counts as zero" : remark(point);
+      String remark =
+          point.trees() > 0
+              ? remark(point)
+              : (point.outside() ? "beyond the edge, " : "") + "empty, counts as zero";
       grid.row(
           point.name(),
           point.stratum().name(),
@@ -291,6 +294,9 @@ final class Report {
   }
 
   private static String remark(PointSum point) {
+    if (point.outside()) {
+      return "beyond the edge" + (point.measured() ? ", every tree measured" : "");
+    }
     String sweep = point.sweep().factor() > 1 ? point.sweep().name() : point.edge() ? "edge" : "";
     String measured = point.measured() ? "every tree measured" : "";
     return sweep + (sweep.isEmpty() || measured.isEmpty() ? "" : ", ") + measured;

@@ -29,7 +29,7 @@ final class StandFile {
           "measure_factor_m2_per_ha",
           "remark");
   private static final List<String> EDGE_RULES =
-      List.of("", "none", "walkthrough", "mirage", "part sweep");
+      List.of("", "none", "walkthrough", "mirage", "part sweep", StratumChoices.EXTENDED_GRID);
 
   private StandFile() {}
 

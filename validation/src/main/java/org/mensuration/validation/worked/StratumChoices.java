@@ -24,4 +24,12 @@ record StratumChoices(
     Optional<HeightCurveForm> curve,
     OptionalDouble classWidth,
     OptionalDouble measureFactor,
-    Row row) {}
+    Row row) {
+  /** The rule that has points beyond the edge. */
+  static final String EXTENDED_GRID = "extended grid";
+
+  /** Whether points stand beyond the edge too. */
+  boolean extendedGrid() {
+    return edgeRule.equals(EXTENDED_GRID);
+  }
+}
