@@ -23,15 +23,14 @@ final class PointVariable {
     return open.value();
   }
 
-  /** Closes the point. */
+  /** Adds the open point, which is still to be cleared. */
   void close(double here) {
     open.addTo(total);
     points.add(here);
-    open.clear();
   }
 
-  /** Gives the open point up. */
-  void abandon() {
+  /** Leaves nothing of the open point, whether it was added or is given up. */
+  void clear() {
     open.clear();
   }
 
