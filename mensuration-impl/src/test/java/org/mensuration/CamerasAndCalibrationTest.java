@@ -124,6 +124,37 @@ class CamerasAndCalibrationTest {
   }
 
   @Test
+  void twoReadingsTellTheirSpread() {
+    // u = 0.398/20; off by 0.0012 and -0.0006, so 1.8e-6 with one degree of freedom.
+    Calibration.Spread spread =
+        OpticalScales.calibrate(
+                List.of(
+                    CalibrationReading.flat(metres(0.41), metres(10), 2),
+                    CalibrationReading.flat(metres(0.79), metres(10), 4)))
+            .spread()
+            .orElseThrow();
+    assertThat(spread.residual()).isCloseTo(Math.sqrt(1.8e-6), within(1e-15));
+    assertThat(spread.standardError()).isCloseTo(3e-4, within(1e-15));
+  }
+
+  @Test
+  void threeReadingsLeaveOneDegreeOfFreedomForTheIntercept() {
+    // The line 0.0187 + 0.02 n, off by 0.001, -0.002 and 0.001: the intercept is five times its
+    // standard error, √(6 · 56/24) thousandths, but t with one degree of freedom is 12.7.
+    Calibration calibration =
+        OpticalScales.calibrate(
+            List.of(
+                CalibrationReading.flat(metres(0.597), metres(10), 2),
+                CalibrationReading.flat(metres(0.967), metres(10), 4),
+                CalibrationReading.flat(metres(1.397), metres(10), 6)));
+    Calibration.Intercept intercept = calibration.intercept().orElseThrow();
+    assertThat(intercept.value()).isCloseTo(0.0187, within(1e-15));
+    assertThat(intercept.standardError()).isCloseTo(0.001 * Math.sqrt(14), within(1e-15));
+    assertThat(intercept.significant()).isFalse();
+    assertThat(calibration.warnings()).isEmpty();
+  }
+
+  @Test
   void anInterceptThatMattersIsWarnedOf() {
     List<CalibrationReading> shifted =
         List.of(

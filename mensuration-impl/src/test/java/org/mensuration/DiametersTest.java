@@ -7,6 +7,7 @@ import static org.mensuration.units.Measures.centimetres;
 import static org.mensuration.units.Measures.degrees;
 import static org.mensuration.units.Measures.feet;
 import static org.mensuration.units.Measures.in;
+import static org.mensuration.units.Measures.inches;
 import static org.mensuration.units.Measures.metres;
 
 import java.util.List;
@@ -90,6 +91,32 @@ class DiametersTest {
         .hasSameHashCodeAs(new StationReading("a", centimetres(100), metres(0.4)))
         .isNotEqualTo(new StationReading("b", metres(1), metres(0.4)));
     assertThat(Diameters.byHeight(List.of(), CrossedRule.ARITHMETIC_MEAN)).isEmpty();
+  }
+
+  @Test
+  void oneHeightReachesUpToAMillimetreAndOneFigureMayComeInTwoUnits() {
+    StationReading ground = new StationReading("south", centimetres(0), centimetres(30));
+    StationReading above = new StationReading("south", centimetres(0.1), centimetres(31));
+    assertThat(Diameters.byHeight(List.of(ground, above), CrossedRule.ARITHMETIC_MEAN)).hasSize(2);
+    StationReading below = new StationReading("west", centimetres(0.0999), centimetres(31));
+    assertThat(Diameters.byHeight(List.of(ground, below), CrossedRule.ARITHMETIC_MEAN))
+        .containsExactly(new SectionDiameter(centimetres(0), centimetres(30.5), true));
+    // 30 cm over 2.54 cm, as a calculator with eight digits shows it.
+    StationReading inInches = new StationReading("south", centimetres(0), inches(11.811024));
+    assertThatThrownBy(
+            () -> Diameters.byHeight(List.of(ground, inInches), CrossedRule.ARITHMETIC_MEAN))
+        .hasMessageContaining("station south read 30 cm and 11.811024 in");
+    StationReading longer = new StationReading("south", centimetres(0), inches(11.811023622));
+    assertThat(Diameters.byHeight(List.of(ground, longer), CrossedRule.ARITHMETIC_MEAN))
+        .containsExactly(new SectionDiameter(centimetres(0), centimetres(30), false));
+    StationReading none = new StationReading("south", centimetres(0), centimetres(0));
+    assertThat(Diameters.byHeight(List.of(none, none), CrossedRule.ARITHMETIC_MEAN))
+        .containsExactly(new SectionDiameter(centimetres(0), centimetres(0), false));
+  }
+
+  @Test
+  void sightsMayMeetAtTheStemAndNotBeforeIt() {
+    near(Diameters.parallelSights(centimetres(0), metres(20), degrees(0)), 0);
   }
 
   @Test

@@ -76,6 +76,8 @@ class OpticalScalesTest {
   @Test
   void badInputsAreRefused() {
     assertThatThrownBy(() -> OpticalScales.ofRatio(0)).hasMessageContaining("allowed (0, ∞)");
+    assertThatThrownBy(() -> OpticalScales.ofRatio(Double.POSITIVE_INFINITY))
+        .hasMessageContaining("division ratio: Infinity, allowed (0, ∞)");
     assertThatThrownBy(() -> OpticalScales.ofRatio(Double.NaN)).hasMessageContaining("NaN");
     assertThatThrownBy(() -> OpticalScales.calibratedOnStem(centimetres(42), 0))
         .isInstanceOf(OutOfDomainException.class)

@@ -118,24 +118,18 @@ public final class CountedTrees {
    * @return diameter in cm
    */
   public static double arithmeticMeanDiameter(double[] diametersCm) {
-    double sum = 0;
-    double lost = 0;
-    for (double diameter : diametersCm) {
-      double term = 1 / diameter;
-      lost += Compensated.lost(sum, term);
-      sum += term;
+    double[] inverses = new double[diametersCm.length];
+    for (int i = 0; i < inverses.length; i++) {
+      inverses[i] = 1 / diametersCm[i];
     }
-    return (sum + lost) / inverseSquares(diametersCm);
+    return Compensated.sum(inverses) / inverseSquares(diametersCm);
   }
 
   private static double inverseSquares(double[] diametersCm) {
-    double sum = 0;
-    double lost = 0;
-    for (double diameter : diametersCm) {
-      double term = 1 / (diameter * diameter);
-      lost += Compensated.lost(sum, term);
-      sum += term;
+    double[] inverses = new double[diametersCm.length];
+    for (int i = 0; i < inverses.length; i++) {
+      inverses[i] = 1 / (diametersCm[i] * diametersCm[i]);
     }
-    return sum + lost;
+    return Compensated.sum(inverses);
   }
 }

@@ -75,14 +75,10 @@ final class EllipseCurve implements SectionCurve {
     double ratio = a / b * (a / b);
     double z0 = u / a;
     double z1 = v / b;
-    if (v > 0 && (u > 0 || a > b)) {
-      double low = z1 - 1;
-      double high = StrictMath.hypot(ratio * z0, z1) - 1;
-      double root = high > low ? root(ratio, z0, z1, low, high) : low;
-      return new double[] {ratio * u / (root + ratio), v / (root + 1)};
-    }
     if (v > 0) {
-      return new double[] {0, b};
+      double high = StrictMath.hypot(ratio * z0, z1);
+      double root = high > z1 ? root(ratio, z0, z1, high) : z1;
+      return new double[] {ratio * u / (root + (ratio - 1)), v / root};
     }
     double reach = (a * a - b * b) / a;
     if (u < reach) {
@@ -92,16 +88,16 @@ final class EllipseCurve implements SectionCurve {
     return new double[] {a, 0};
   }
 
-  private static double root(double ratio, double z0, double z1, double low, double high) {
+  private static double root(double ratio, double z0, double z1, double high) {
     return new BrentSolver(ACCURACY, ACCURACY, ACCURACY)
         .solve(
             MOST_STEPS,
             t -> {
-              double along = ratio * z0 / (t + ratio);
-              double up = z1 / (t + 1);
+              double along = ratio * z0 / (t + (ratio - 1));
+              double up = z1 / t;
               return along * along + up * up - 1;
             },
-            low,
+            z1,
             high);
   }
 }

@@ -71,7 +71,7 @@ public final class SectionFitting {
     }
     TrimmedFit fit =
         strays && points.size() >= TrimmedFit.FEWEST
-            ? trimmed(curve, scaled)
+            ? TrimmedFit.of(curve, scaled.x, scaled.y)
             : whole(curve, scaled);
     if (fit == null) {
       throw new ArithmeticException(
@@ -97,31 +97,9 @@ public final class SectionFitting {
     return result(curve, fit, scaled, error, points.unit());
   }
 
-  private static @Nullable TrimmedFit trimmed(SectionCurve curve, Scaled scaled) {
-    List<double[]> starts = new ArrayList<>();
-    if (curve == EllipseCurve.INSTANCE) {
-      TrimmedFit circle = TrimmedFit.of(CircleCurve.INSTANCE, scaled.x, scaled.y, List.of());
-      if (circle != null) {
-        starts.add(asEllipse(circle.fit().parameters()));
-      }
-    }
-    return TrimmedFit.of(curve, scaled.x, scaled.y, starts);
-  }
-
   private static @Nullable TrimmedFit whole(SectionCurve curve, Scaled scaled) {
     GeometricFit fit = GeometricFit.of(curve, curve.start(scaled.x, scaled.y), scaled.x, scaled.y);
-    if (fit == null && curve == EllipseCurve.INSTANCE) {
-      double[] circle = CircleCurve.INSTANCE.start(scaled.x, scaled.y);
-      fit = GeometricFit.of(curve, asEllipse(circle), scaled.x, scaled.y);
-    }
-    if (fit == null) {
-      return null;
-    }
-    return TrimmedFit.ofAll(fit, scaled.x.length, curve.parameters());
-  }
-
-  private static double[] asEllipse(double[] circle) {
-    return new double[] {circle[0], circle[1], circle[2], 0, 0};
+    return fit == null ? null : TrimmedFit.ofAll(fit, scaled.x.length, curve.parameters());
   }
 
   /** Standard error of the diameter, to first order. */

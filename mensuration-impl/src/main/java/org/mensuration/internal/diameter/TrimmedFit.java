@@ -68,15 +68,10 @@ final class TrimmedFit {
    * @param curve the curve
    * @param x abscissas
    * @param y ordinates
-   * @param starts parameters to start from besides those of the subsets
    * @return the fit; null if none converges
    */
-  static @Nullable TrimmedFit of(
-      SectionCurve curve, double[] x, double[] y, List<double[]> starts) {
+  static @Nullable TrimmedFit of(SectionCurve curve, double[] x, double[] y) {
     List<Candidate> candidates = new ArrayList<>();
-    for (double[] start : starts) {
-      candidates.add(candidate(curve, start, x, y));
-    }
     candidates.add(candidate(curve, curve.start(x, y), x, y));
     Random random = new Random(SEED);
     Integer[] order = sorted(x, y);
@@ -125,11 +120,11 @@ final class TrimmedFit {
       int[] near = nearest(curve, parameters, x, y);
       GeometricFit fit = GeometricFit.of(curve, parameters, pick(x, near), pick(y, near));
       if (fit == null) {
-        return best;
+        break;
       }
       Candidate next = candidate(curve, fit.parameters(), x, y);
       if (!(next.squares < best.squares)) {
-        return best;
+        break;
       }
       best = next;
       parameters = next.parameters;
@@ -143,10 +138,8 @@ final class TrimmedFit {
     double spread = Math.sqrt(best.squares / count(x.length) / VARIANCE_OF_KEPT);
     boolean[] kept = within(curve, best.parameters, x, y, LIMIT * spread);
     int[] chosen = indices(kept);
+    // At least 14 of the 15 nearest lie within, and of them at most half are alone.
     int freedom = chosen.length - curve.parameters();
-    if (freedom < 1) {
-      return null;
-    }
     GeometricFit fit = GeometricFit.of(curve, best.parameters, pick(x, chosen), pick(y, chosen));
     return fit == null
         ? null
@@ -155,12 +148,8 @@ final class TrimmedFit {
 
   private static Candidate candidate(
       SectionCurve curve, double[] parameters, double[] x, double[] y) {
-    double[] squares = squares(curve, parameters, x, y);
-    Arrays.sort(squares);
-    double sum = 0;
-    for (int i = 0; i < count(x.length); i++) {
-      sum += squares[i];
-    }
+    double sum =
+        Arrays.stream(squares(curve, parameters, x, y)).sorted().limit(count(x.length)).sum();
     // Acceptance, so that NaN counts as the worst.
     return sum < Double.POSITIVE_INFINITY ? new Candidate(parameters, sum) : Candidate.none();
   }

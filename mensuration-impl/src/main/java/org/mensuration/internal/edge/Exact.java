@@ -33,20 +33,25 @@ final class Exact {
       double pointY,
       double treeX,
       double treeY) {
-    double dx = image.x(pointX) - treeX;
-    double dy = image.y(pointY) - treeY;
-    double left = 4 * factor * (dx * dx + dy * dy);
-    double right = diameter * diameter;
+    double imageX = image.x(pointX);
+    double imageY = image.y(pointY);
+    double dx = imageX - treeX;
+    double dy = imageY - treeY;
+    double square = dx * dx + dy * dy;
+    double limit = diameter * diameter / (4 * factor);
+    // The place of the image is rounded too, in proportion to what it is added from.
     double reach =
-        Math.abs(pointX) + Math.abs(treeX) + Math.abs(pointY) + Math.abs(treeY) + image.reach();
-    if (Math.abs(left - right) > DOUBT * (right + 4 * factor * reach * reach)) {
-      return left < right;
+        Math.max(
+            Math.max(Math.abs(imageX), Math.abs(pointX)),
+            Math.max(Math.abs(imageY), Math.abs(pointY)));
+    if (Math.abs(square - limit) > DOUBT * (limit + reach * reach)) {
+      return square < limit;
     }
     BigDecimal exactX = image.exactX(pointX).subtract(new BigDecimal(treeX));
     BigDecimal exactY = image.exactY(pointY).subtract(new BigDecimal(treeY));
-    BigDecimal square = exactX.multiply(exactX).add(exactY.multiply(exactY));
-    BigDecimal limit = new BigDecimal(diameter);
-    return FOUR.multiply(new BigDecimal(factor)).multiply(square).compareTo(limit.multiply(limit))
+    BigDecimal exact = exactX.multiply(exactX).add(exactY.multiply(exactY));
+    BigDecimal width = new BigDecimal(diameter);
+    return FOUR.multiply(new BigDecimal(factor)).multiply(exact).compareTo(width.multiply(width))
         <= 0;
   }
 
@@ -56,11 +61,10 @@ final class Exact {
   static int side(double ax, double ay, double bx, double by, double px, double py) {
     double left = (bx - ax) * (py - ay);
     double right = (by - ay) * (px - ax);
-    double reach =
-        (Math.abs(ax) + Math.abs(bx) + Math.abs(px)) * (Math.abs(ay) + Math.abs(by) + Math.abs(py));
     double difference = left - right;
-    if (Math.abs(difference) > DOUBT * reach) {
-      return difference > 0 ? 1 : -1;
+    // Each product is off by a few roundings of its own size.
+    if (Math.abs(difference) > DOUBT * (Math.abs(left) + Math.abs(right))) {
+      return (int) Math.signum(difference);
     }
     BigDecimal exact =
         minus(bx, ax).multiply(minus(py, ay)).subtract(minus(by, ay).multiply(minus(px, ax)));

@@ -76,8 +76,4 @@ record Image(int signX, BigDecimal addX, int signY, BigDecimal addY, double shif
   BigDecimal exactY(double pointY) {
     return new BigDecimal(signY * pointY).add(addY);
   }
-
-  double reach() {
-    return Math.abs(shiftX) + Math.abs(shiftY);
-  }
 }

@@ -101,9 +101,6 @@ public record RectangleBoundary(double west, double south, double east, double n
   double overlapBothWays(double x, double y, double radius) {
     double reachX = Math.min(x - west, east - x);
     double reachY = Math.min(y - south, north - y);
-    if (!(reachX > 0 && reachY > 0)) {
-      return 0;
-    }
     return new RectangleBoundary(x - reachX, y - reachY, x + reachX, y + reachY)
         .overlap(x, y, radius);
   }

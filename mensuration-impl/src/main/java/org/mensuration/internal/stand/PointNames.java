@@ -128,10 +128,9 @@ final class PointNames {
     return (int) (filled >> HASH_AT);
   }
 
-  /** Names that differ in their last digits only must not crowd together. */
+  /** Names that differ in their last digits only must not crowd together in the high bits. */
   private static int mixed(String name) {
-    int hash = name.hashCode() * 0x9e37_79b9;
-    return hash ^ (hash >>> 15);
+    return name.hashCode() * 0x9e37_79b9;
   }
 
   private void reserve(int wanted) {

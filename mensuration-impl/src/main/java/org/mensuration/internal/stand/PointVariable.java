@@ -25,18 +25,17 @@ final class PointVariable {
     return open.value();
   }
 
-  /** Closes the point. */
+  /** Adds the open point, which is still to be cleared. */
   void close(double here, boolean outside) {
     open.addTo(total);
     if (outside) {
       beyond.add(here);
     }
     points.add(here);
-    open.clear();
   }
 
-  /** Gives the open point up. */
-  void abandon() {
+  /** Leaves nothing of the open point, whether it was added or is given up. */
+  void clear() {
     open.clear();
   }
 

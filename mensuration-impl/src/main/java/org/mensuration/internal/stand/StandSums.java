@@ -75,9 +75,9 @@ final class StandSums {
       }
       close(outside, basalArea.here(), stems.here(), volume.here());
     } finally {
-      basalArea.abandon();
-      stems.abandon();
-      volume.abandon();
+      basalArea.clear();
+      stems.clear();
+      volume.clear();
       diametersHere.clear();
       heightsHere.clear();
       densitiesHere.clear();

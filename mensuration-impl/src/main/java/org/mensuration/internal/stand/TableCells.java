@@ -48,7 +48,7 @@ final class TableCells {
     double steps = (diameterCm - originCm) / widthCm;
     double whole = Math.rint(steps);
     boolean onLimit = Limits.on(originCm + whole * widthCm, diameterCm);
-    double number = lowerClosed ? Math.floor(steps) : Math.ceil(steps) - 1;
+    double number = Math.floor(steps);
     if (onLimit) {
       number = lowerClosed ? whole : whole - 1;
     }

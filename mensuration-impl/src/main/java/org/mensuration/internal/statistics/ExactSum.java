@@ -137,9 +137,7 @@ public final class ExactSum {
     limbs[limb] += (word << shift) & DIGIT;
     limbs[limb + 1] += (word >> (DIGIT_BITS - shift)) & DIGIT;
     limbs[limb + 2] += word >> (63 - shift) >> 1;
-    if (++terms == ROOM) {
-      passCarries();
-    }
+    makeRoom();
   }
 
   /**
@@ -156,6 +154,11 @@ public final class ExactSum {
     for (int i = 0; i < limbs.length; i++) {
       limbs[i] += other.limbs[i];
     }
+    makeRoom();
+  }
+
+  /** Counts a term, and passes carries on before the limbs could overflow. */
+  private void makeRoom() {
     if (++terms == ROOM) {
       passCarries();
     }
@@ -241,7 +244,6 @@ public final class ExactSum {
    * @return the exact value
    */
   public BigDecimal exact() {
-    passCarries();
     BigInteger whole = BigInteger.ZERO;
     for (int i = limbs.length - 1; i >= 0; i--) {
       whole = whole.shiftLeft(DIGIT_BITS).add(BigInteger.valueOf(limbs[i]));

@@ -147,8 +147,8 @@ public final class StrataPoints {
 
   private double halfWidth(double[] counts, double confidencePercent) {
     double error = error(counts);
-    if (!(error > 0)) {
-      return error;
+    if (error == 0) {
+      return 0;
     }
     // Over the largest, so that no fourth power vanishes or overflows.
     double[] errors = errors(counts);

@@ -52,7 +52,7 @@ final class FormulaTaper implements TaperCurve {
     List<Double> places = new ArrayList<>();
     places.add(0.0);
     for (double turn : turns) {
-      if (turn > 0 && turn < 1 && turn * height > places.get(places.size() - 1)) {
+      if (turn < 1 && turn * height > places.get(places.size() - 1)) {
         places.add(turn * height);
       }
     }

@@ -143,8 +143,7 @@ final class StemCurve {
     for (CurvePiece piece : pieces) {
       double low = Math.max(from, piece.from());
       if (low < piece.to() && piece.high() < square) {
-        double start = square(low);
-        return Math.min(limit, start > square ? piece.crossing(square, low, piece.to()) : low);
+        return Math.min(limit, piece.crossing(square, low, piece.to()));
       }
     }
     return limit;

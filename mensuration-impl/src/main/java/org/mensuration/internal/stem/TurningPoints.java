@@ -34,8 +34,10 @@ final class TurningPoints {
     double here = curve.value(at(1));
     for (int i = 2; i <= STEPS; i++) {
       double next = curve.value(at(i));
-      if ((here > before && here >= next) || (here < before && here <= next)) {
-        turns.add(refined(curve, here > before, at(i - 2), at(i)));
+      boolean summit = here > before && here >= next;
+      boolean valley = here < before && here <= next;
+      if (summit || valley) {
+        turns.add(refined(curve, summit, at(i - 2), at(i)));
       }
       before = here;
       here = next;

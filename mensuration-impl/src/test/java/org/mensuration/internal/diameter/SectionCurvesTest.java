@@ -3,7 +3,6 @@ package org.mensuration.internal.diameter;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -92,7 +91,7 @@ class SectionCurvesTest {
       assertThat(AlgebraicEllipse.direct(x, y)).containsExactly(wanted, within(1e-9));
     }
     double[] line = {0, 1, 2, 3, 4, 5};
-    assertThat(AlgebraicEllipse.direct(line, line)).hasSize(5);
+    assertThat(AlgebraicEllipse.direct(line, line)).hasSize(5).containsOnly(Double.NaN);
   }
 
   @Test
@@ -215,8 +214,7 @@ class SectionCurvesTest {
     double[] nan = {Double.NaN, 0, 1};
     double[] x = {0, 1, 2, 3};
     assertThat(GeometricFit.of(CircleCurve.INSTANCE, nan, x, x)).isNull();
-    assertThat(TrimmedFit.of(CircleCurve.INSTANCE, new double[30], new double[30], List.of()))
-        .isNull();
+    assertThat(TrimmedFit.of(CircleCurve.INSTANCE, new double[30], new double[30])).isNull();
   }
 
   private static GeometricFit fitted(double[] start, double[] x, double[] y) {

@@ -144,10 +144,17 @@ class SectionErrorsTest {
             refused ->
                 assertThat(number(refused, "scatter by "))
                     .isCloseTo(expected, within(0.05 * expected)));
-    assertThatThrownBy(
-            () -> fit(points(1, 1, 0, 12, noise(new Random(4), 0.01), new double[POINTS]), false))
+    double[][] arc = points(1, 1, 0, 12, noise(new Random(4), 0.01), new double[POINTS]);
+    GeometricFit poor = circle(arc);
+    double error = 2 * Math.sqrt(poor.squares() / (POINTS - 3) * poor.inverse().getEntry(2, 2));
+    double percent = 100 * error / (2 * poor.parameters()[2]);
+    assertThat(percent).isGreaterThan(25);
+    assertThatThrownBy(() -> fit(arc, false))
         .isInstanceOf(ArithmeticException.class)
-        .satisfies(refused -> assertThat(number(refused, "would be ")).isBetween(25.0, 1e6));
+        .satisfies(
+            refused ->
+                assertThat(number(refused, "would be "))
+                    .isCloseTo(percent, within(1e-3 * percent)));
   }
 
   private static double number(Throwable refused, String after) {

@@ -40,6 +40,19 @@ class ExactGeometryTest {
     assertThat(Exact.side(ax, ay, bx, by, bx, by)).isZero();
   }
 
+  @Test
+  void besideALineThroughFarPlacesTheLastDigitsDecide() {
+    double step = Math.ulp(0.5);
+    for (int i = 0; i < 64; i++) {
+      for (int j = 0; j < 64; j++) {
+        // From a place above the diagonal the line passes under its far end, which is left of it.
+        int side = Exact.side(0.5 + i * step, 0.5 + j * step, 12, 12, 24, 24);
+        assertThat(side).as(i + " " + j).isEqualTo(Integer.signum(j - i));
+      }
+    }
+    assertThat(Exact.side(7, 7, 7, 7, 7, 7)).isZero();
+  }
+
   private static BigDecimal minus(double left, double right) {
     return new BigDecimal(left).subtract(new BigDecimal(right));
   }
@@ -66,11 +79,11 @@ class ExactGeometryTest {
       assertThat(image.exactY(2)).isEqualByComparingTo(new BigDecimal(y));
       assertThat(Exact.within(1, 10, image, 1, 2, x + 3, y + 4)).isTrue();
       assertThat(Exact.within(1, Math.nextDown(10.0), image, 1, 2, x + 3, y + 4)).isFalse();
-      assertThat(image.reach()).isGreaterThanOrEqualTo(Math.abs(image.shiftX()));
     }
     assertThat(Image.mirrored(tract, true)).hasSize(9);
     assertThat(Image.mirrored(tract, false)).hasSize(5).contains(west);
-    assertThat(Image.wrapped(tract)).extracting(Image::reach).contains(0.0, 20.0, 30.0, 50.0);
+    assertThat(Image.wrapped(tract)).extracting(Image::shiftX).containsOnly(-20.0, 0.0, 20.0);
+    assertThat(Image.wrapped(tract)).extracting(Image::shiftY).containsOnly(-30.0, 0.0, 30.0);
   }
 
   private static boolean within(double diameterCm, double x, double y) {
