@@ -81,7 +81,8 @@ public final class Estimators {
 
   /**
    * Counts by a small factor, and volumes of the trees that a larger factor picks out: mean basal
-   * area times the mean of volume over basal area of the picked trees.
+   * area times the mean of volume over basal area of the picked trees, each with its weight and
+   * edge weight, as in the count.
    *
    * @param counts what all points say by the smaller factor
    * @param larger the gauge that picks the trees to be measured

@@ -155,6 +155,29 @@ class SamplesTest {
   }
 
   /**
+   * A tree that counts twice in the basal area counts twice in the ratio; one that is out does not.
+   */
+  @Test
+  void measureTreesKeepTheirWeights() {
+    EstimatedNumber ratio =
+        Estimators.secondFactor(
+                counts(),
+                EIGHT,
+                List.of(tree(8).withEdgeWeight(2), tree(11), tree(99).out()),
+                SampleLayout.RANDOM)
+            .ratio();
+    assertThat(ratio.value()).isCloseTo((2 * 8 + 11) / 3.0, within(1e-13));
+    assertThat(ratio.degreesOfFreedom()).isEqualTo(1);
+    // Residuals 2 (8 - 9) and 11 - 9: the root of 2 (4 + 4)/1 over 3.
+    assertThat(ratio.standardError()).isCloseTo(4 / 3.0, within(1e-13));
+    assertThatThrownBy(
+            () ->
+                Estimators.secondFactor(
+                    counts(), EIGHT, List.of(tree(8), tree(11).out()), SampleLayout.RANDOM))
+        .hasMessage("measured trees: 1; a mean ratio with its error needs two");
+  }
+
+  /**
    * Errors of 11.7363 % with 3 degrees of freedom and 11.5470 % with 2: (137.741 + 133.333)² over
    * 137.741²/3 + 133.333²/2 is 73481 over 15213, 4.830.
    */

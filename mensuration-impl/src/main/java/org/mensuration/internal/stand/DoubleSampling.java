@@ -10,7 +10,6 @@ import org.mensuration.gauge.LimitPosition;
 import org.mensuration.internal.catalogue.EstimationFormulas;
 import org.mensuration.internal.catalogue.SamplingFormulas;
 import org.mensuration.internal.catalogue.StandFormulas;
-import org.mensuration.internal.statistics.ExactMoments;
 import org.mensuration.stand.CombinedVolume;
 import org.mensuration.stand.EstimatedNumber;
 import org.mensuration.stand.SampleLayout;
@@ -47,12 +46,11 @@ public final class DoubleSampling {
           "measured points with trees: " + trees + "; a ratio with its error needs two");
     }
     // A point without trees adds nothing to either sum: it is no reading of the ratio.
-    double[] below = withTrees(basal, basal, trees);
-    double[] above = withTrees(volume, basal, trees);
-    double ratio = SamplingFormulas.RATIO_ESTIMATE.applyTo(below, above);
-    double error = EstimationFormulas.RATIO_STANDARD_ERROR.applyTo(below, above, new double[] {0});
     return combined(
-        counts, new EstimatedNumber(ratio, error, trees - 1), layout, new ArrayList<>());
+        counts,
+        ratio(withTrees(basal, basal, trees), withTrees(volume, basal, trees)),
+        layout,
+        new ArrayList<>());
   }
 
   private static StandEstimate estimate(TallyPlan plan, CountPoint point) {
@@ -90,16 +88,18 @@ public final class DoubleSampling {
       throw new IllegalArgumentException(
           "the second factor " + larger.factor() + " must be larger than that of the count");
     }
-    if (measured.size() < 2) {
-      throw new IllegalArgumentException(
-          "measured trees: " + measured.size() + "; a mean ratio with its error needs two");
-    }
-    ExactMoments ratios = new ExactMoments();
+    List<Double> weights = new ArrayList<>();
+    List<Double> weighted = new ArrayList<>();
     List<String> remarks = new ArrayList<>();
     for (int i = 0; i < measured.size(); i++) {
       CountedTree tree = measured.get(i);
+      double weight = tree.weight() * tree.edgeWeight();
+      if (!(weight > 0)) {
+        continue; // out: not picked
+      }
       try {
-        ratios.add(VolumeRules.ratioOf(tree));
+        weighted.add(weight * VolumeRules.ratioOf(tree));
+        weights.add(weight);
       } catch (IllegalArgumentException lacking) {
         throw new IllegalArgumentException(
             "measured tree " + (i + 1) + ": " + lacking.getMessage(), lacking);
@@ -110,10 +110,23 @@ public final class DoubleSampling {
           .ifPresent(
               d -> remarks.add("measured tree beyond the limit of the second factor, at " + d));
     }
-    double error =
-        SamplingFormulas.STANDARD_ERROR.value(ratios.standardDeviation(), ratios.count());
-    return combined(
-        counts, new EstimatedNumber(ratios.mean(), error, ratios.count() - 1), layout, remarks);
+    if (weights.size() < 2) {
+      throw new IllegalArgumentException(
+          "measured trees: " + weights.size() + "; a mean ratio with its error needs two");
+    }
+    return combined(counts, ratio(numbers(weights), numbers(weighted)), layout, remarks);
+  }
+
+  /** The ratio of means with its error; with equal readings below the line a mean with its own. */
+  private static EstimatedNumber ratio(double[] below, double[] above) {
+    return new EstimatedNumber(
+        SamplingFormulas.RATIO_ESTIMATE.applyTo(below, above),
+        EstimationFormulas.RATIO_STANDARD_ERROR.applyTo(below, above, new double[] {0}),
+        below.length - 1.0);
+  }
+
+  private static double[] numbers(List<Double> list) {
+    return list.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
   private static CombinedVolume combined(
@@ -125,8 +138,9 @@ public final class DoubleSampling {
     if (!(volume > 0)) {
       throw new IllegalArgumentException("no volume was counted, so there is no error in per cent");
     }
-    double countPercent = 100 * basalError / basal;
-    double ratioPercent = 100 * ratio.standardError() / ratio.value();
+    double countPercent = SamplingFormulas.PERCENT_OF_MEAN.value(basalError, basal);
+    double ratioPercent =
+        SamplingFormulas.PERCENT_OF_MEAN.value(ratio.standardError(), ratio.value());
     double variance =
         SamplingFormulas.PRODUCT_VARIANCE.value(
             basal, basalError, ratio.value(), ratio.standardError());

@@ -17,6 +17,7 @@ final class MeasureNotes {
   static final List<String> WORDS = List.of("", "tree", "point");
 
   private final Cautions cautions;
+  private SweepCorrection sweep = SweepCorrection.NONE;
   private final Map<String, List<Noted>> trees = new LinkedHashMap<>();
   private final Map<String, List<NotedPoint>> points = new LinkedHashMap<>();
 
@@ -83,6 +84,7 @@ final class MeasureNotes {
 
   /** A measured point, be it empty. */
   void open(PointSum point) {
+    sweep = point.sweep();
     if (point.measured() && point.taken()) {
       points
           .computeIfAbsent(point.stratum().name(), s -> new ArrayList<>())
@@ -105,10 +107,10 @@ final class MeasureNotes {
     }
     var noted = new Noted(tree.key(), tree.counted(), tree.volume());
     if (tree.measure().equals("tree")) {
-      if (tree.edgeWeight() > 1) {
-        cautions.add(
-            "Measure trees with an edge weight, which the mean ratio does not use",
-            tree.key().toString());
+      if (sweep.factor() > 1) {
+        // Picked by itself, the tree takes the weight of its sweep along.
+        CountedTree swept = tree.counted().withEdgeWeight(sweep.factor());
+        noted = new Noted(tree.key(), swept, tree.volume());
       }
       trees.computeIfAbsent(stratum, s -> new ArrayList<>()).add(noted);
     } else {
