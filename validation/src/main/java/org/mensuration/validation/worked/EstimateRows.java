@@ -1,5 +1,7 @@
 package org.mensuration.validation.worked;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -13,6 +15,19 @@ final class EstimateRows {
     Grid grid = new Grid(2);
     grid.row("", "", "mean", "std. error", "%", "from", "to", "df");
     return grid;
+  }
+
+  /** A sample by itself: what it says of basal area, stems and, where noted, volume. */
+  static List<String> of(
+      PrintUnits units, Estimate basalArea, Estimate stems, @Nullable Estimate volume) {
+    Grid grid = grid();
+    row(grid, "", "basal area " + units.basalAreaUnit(), basalArea, units::basalArea);
+    row(grid, "", "stems " + units.stemsUnit(), stems, units::stems);
+    row(grid, "", "volume " + units.densityUnit(), volume, units::density);
+    List<String> lines = new ArrayList<>();
+    lines.add("  95 % intervals: Student's t, sampling error only");
+    lines.addAll(grid.lines(false));
+    return lines;
   }
 
   static void row(

@@ -55,13 +55,7 @@ final class LinePages {
           PrintUnits.orDash(sum.volume(), units::density));
     }
     lines.addAll(table.lines(false));
-    lines.add("  95 % intervals: Student's t, sampling error only");
-    Grid grid = EstimateRows.grid();
-    EstimateRows.row(
-        grid, "", "basal area " + units.basalAreaUnit(), estimate.basalArea(), units::basalArea);
-    EstimateRows.row(grid, "", "stems " + units.stemsUnit(), estimate.stems(), units::stems);
-    EstimateRows.row(grid, "", "volume " + units.densityUnit(), estimate.volume(), units::density);
-    lines.addAll(grid.lines(false));
+    lines.addAll(EstimateRows.of(units, estimate.basalArea(), estimate.stems(), estimate.volume()));
     Wrapped.add(
         lines,
         "  ",

@@ -34,13 +34,7 @@ final class PlotPages {
             + " plots: another sample of the same stratum, not to be added");
     circles(estimate);
     plots(estimate);
-    lines.add("  95 % intervals: Student's t, sampling error only");
-    Grid grid = EstimateRows.grid();
-    EstimateRows.row(
-        grid, "", "basal area " + units.basalAreaUnit(), estimate.basalArea(), units::basalArea);
-    EstimateRows.row(grid, "", "stems " + units.stemsUnit(), estimate.stems(), units::stems);
-    EstimateRows.row(grid, "", "volume " + units.densityUnit(), estimate.volume(), units::density);
-    lines.addAll(grid.lines(false));
+    lines.addAll(EstimateRows.of(units, estimate.basalArea(), estimate.stems(), estimate.volume()));
     if (estimate.population().isPresent()) {
       Wrapped.add(
           lines,
