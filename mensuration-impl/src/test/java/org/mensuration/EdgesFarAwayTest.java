@@ -126,6 +126,15 @@ class EdgesFarAwayTest {
   }
 
   @Test
+  void aPolygonHasItsAreaAnywhere() {
+    // A triangle of 30 m by 40 m less its tip of 3 m by 4 m: a trapezium of 36 m.
+    Boundary polygon =
+        EdgeCorrections.polygon(
+            List.of(at(4000, 8000), at(4030, 8000), at(4003, 8036), at(4000, 8036)));
+    assertThat(in(polygon.area(), SQUARE_METRE)).isEqualTo(36 * (30 + 3) / 2.0);
+  }
+
+  @Test
   void aPlaceTooFarForANumberIsRefused() {
     MapTally tally = tally(TRACT, EdgeRule.EXTENDED_GRID, tree(4050, 8030, 10));
     refused(

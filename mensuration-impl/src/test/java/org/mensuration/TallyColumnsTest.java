@@ -11,6 +11,7 @@ import static org.mensuration.units.Measures.squareMetresPerHectare;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.mensuration.gauge.AngleGauge;
+import org.mensuration.gauge.CountChoices;
 import org.mensuration.gauge.CountPoint;
 import org.mensuration.gauge.CountedTree;
 import org.mensuration.gauge.StemKind;
@@ -22,11 +23,13 @@ import org.mensuration.stand.TallyPlan;
 /** Points of many trees, one after the other: nothing of a tree may stick to another. */
 class TallyColumnsTest {
   private static final AngleGauge FOUR = AngleGauges.ofFactor(squareMetresPerHectare(4));
+  private static final TallyPlan SINGLE_ONLY =
+      TallyPlan.of(FOUR).with(new CountChoices(false, false, false));
   private static final int MANY = 40;
 
   @Test
   void aTreeFarDownTheListLacksWhatWasNotGiven() {
-    StandTally tally = Stands.tally(TallyPlan.of(FOUR));
+    StandTally tally = Stands.tally(SINGLE_ONLY);
     tally.begin("1");
     for (int i = 1; i <= MANY; i++) {
       tally.tree(30, 1, 1);
@@ -71,7 +74,7 @@ class TallyColumnsTest {
 
   @Test
   void whatWasNotedOfATreeIsForgottenAtTheNextPoint() {
-    StandTally tally = Stands.tally(TallyPlan.of(FOUR));
+    StandTally tally = Stands.tally(SINGLE_ONLY);
     tally.begin("1");
     tally.tree(30, 1, 1);
     tally.height(20, true);

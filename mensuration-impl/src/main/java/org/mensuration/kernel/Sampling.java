@@ -83,15 +83,11 @@ public final class Sampling {
    */
   public static double stratifiedStandardError(double[] areasHa, double[] standardErrors) {
     double area = Compensated.sum(areasHa);
-    double sum = 0;
-    double lost = 0;
-    for (int i = 0; i < areasHa.length; i++) {
-      double part = areasHa[i] / area * standardErrors[i];
-      double term = part * part;
-      lost += Compensated.lost(sum, term);
-      sum += term;
+    double[] parts = new double[areasHa.length];
+    for (int i = 0; i < parts.length; i++) {
+      parts[i] = areasHa[i] / area * standardErrors[i];
     }
-    return Math.sqrt(sum + lost);
+    return Math.sqrt(Compensated.products(parts, parts));
   }
 
   /**

@@ -26,6 +26,9 @@ class MonotoneCubicTest {
     assertThat(slopes[1]).isZero();
     assertThat(slopes[2]).isZero();
     assertThat(slopes[3]).isZero();
+    // Twice as high, twice as steep.
+    assertThat(MonotoneCubic.slopes(new double[] {0, 1, 2, 3}, new double[] {0, 2, -18, -18})[0])
+        .isEqualTo(6);
     double[] away = MonotoneCubic.slopes(new double[] {0, 1, 2}, new double[] {0, 1, 9});
     // (3 · 1 - 8)/2 is below zero, where the chord rises.
     assertThat(away[0]).isZero();
