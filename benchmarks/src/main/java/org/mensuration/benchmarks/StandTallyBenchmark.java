@@ -33,7 +33,8 @@ import org.openjdk.jmh.annotations.Warmup;
  * numbers, and records collected by one thread and by several; beside them the same records only
  * read by one thread and by several, which shows what the cores of the machine allow. Times are for
  * the whole stand. The heap is touched beforehand: where pages are dear, the first touch of a page
- * would be measured else.
+ * would be measured else. Where a scheduler now and then wakes the second thread late, the mean
+ * shows it; {@code -bm sample} gives the median too.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
