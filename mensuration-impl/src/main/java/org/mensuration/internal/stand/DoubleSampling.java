@@ -8,6 +8,7 @@ import org.mensuration.gauge.CountPoint;
 import org.mensuration.gauge.CountedTree;
 import org.mensuration.gauge.LimitPosition;
 import org.mensuration.internal.catalogue.EstimationFormulas;
+import org.mensuration.internal.catalogue.MeasurementErrorFormulas;
 import org.mensuration.internal.catalogue.SamplingFormulas;
 import org.mensuration.internal.catalogue.StandFormulas;
 import org.mensuration.stand.CombinedVolume;
@@ -151,20 +152,17 @@ public final class DoubleSampling {
     }
     remarks.addAll(counts.remarks());
     double percent = SamplingFormulas.COMBINED_ERROR.value(countPercent, ratioPercent);
+    double error =
+        MeasurementErrorFormulas.COMBINED.applyTo(
+            new double[] {ratio.value(), basal}, new double[] {basalError, ratio.standardError()});
     double freedom =
         freedom(countPercent, counts.basalArea().degreesOfFreedom(), ratioPercent, ratio);
     return new ProductVolume(
-        new PointMean<>(
-            "volume",
-            volume,
-            volume * percent / 100,
-            0,
-            freedom,
-            ForestUnits.CUBIC_METRE_PER_HECTARE),
+        new PointMean<>("volume", volume, error, 0, freedom, ForestUnits.CUBIC_METRE_PER_HECTARE),
         countPercent,
         ratioPercent,
         percent,
-        100 * Math.sqrt(Math.max(0, variance)) / volume,
+        SamplingFormulas.PERCENT_OF_MEAN.value(Math.sqrt(Math.max(0, variance)), volume),
         ratio,
         remarks);
   }

@@ -2,6 +2,7 @@ package org.mensuration.validation.check;
 
 import java.util.List;
 import org.mensuration.StatedResults;
+import org.mensuration.uncertainty.StatedResult;
 
 /** Measured results as they are written down. Stateless and thread-safe. */
 final class UncertaintyProcedures {
@@ -9,26 +10,10 @@ final class UncertaintyProcedures {
 
   static final List<Procedure> ALL =
       List.of(
-          Chain.of("stated-uncertainty-nearest")
-              .number("error", "1", "standard uncertainty")
-              .number("digits", "1", "significant digits kept")
-              .gives(
-                  "stated_error",
-                  "1",
-                  (c, x) ->
-                      StatedResults.nearest(0, x[0][0], (int) x[1][0])
-                          .standardUncertainty()
-                          .doubleValue()),
-          Chain.of("stated-uncertainty-upward")
-              .number("error", "1", "standard uncertainty")
-              .number("digits", "1", "significant digits kept")
-              .gives(
-                  "stated_error",
-                  "1",
-                  (c, x) ->
-                      StatedResults.upward(0, x[0][0], (int) x[1][0])
-                          .standardUncertainty()
-                          .doubleValue()),
+          uncertainty(
+              "stated-uncertainty-nearest", (u, digits) -> StatedResults.nearest(0, u, digits)),
+          uncertainty(
+              "stated-uncertainty-upward", (u, digits) -> StatedResults.upward(0, u, digits)),
           Chain.of("stated-estimate")
               .number("estimate", "1", "estimate")
               .number("error", "1", "its standard uncertainty")
@@ -55,4 +40,19 @@ final class UncertaintyProcedures {
                   (c, x) -> EndGauge.stated(c, x, TWO_DIGITS).standardUncertainty().doubleValue()));
 
   private UncertaintyProcedures() {}
+
+  /** A way to state a result. */
+  private interface Rounding {
+    StatedResult of(double standardUncertainty, int digits);
+  }
+
+  private static Procedure uncertainty(String id, Rounding rounding) {
+    return Chain.of(id)
+        .number("error", "1", "standard uncertainty")
+        .number("digits", "1", "significant digits kept")
+        .gives(
+            "stated_error",
+            "1",
+            (c, x) -> rounding.of(x[0][0], (int) x[1][0]).standardUncertainty().doubleValue());
+  }
 }

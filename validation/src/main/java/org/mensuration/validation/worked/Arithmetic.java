@@ -1,8 +1,11 @@
 package org.mensuration.validation.worked;
 
 import java.util.Arrays;
+import org.mensuration.OpticalScales;
 import org.mensuration.formula.Catalogue;
 import org.mensuration.formula.Formula;
+import org.mensuration.units.ForestUnits;
+import org.mensuration.units.Measures;
 
 /**
  * The formulas of the catalogue that a worked stand needs, under the names it uses. No arithmetic
@@ -141,6 +144,13 @@ final class Arithmetic {
 
   double topTreeFactor(double angle, double heightM, double lengthM) {
     return topTreeFactor.apply(angle, heightM, lengthM);
+  }
+
+  /** Metres to the axis of a stem whose near face was measured to. */
+  static double axisDistance(double faceM, double diameterCm) {
+    return Measures.in(
+        OpticalScales.axisDistance(Measures.metres(faceM), Measures.centimetres(diameterCm)),
+        ForestUnits.METRE);
   }
 
   /** Nothing for a point without trees. */

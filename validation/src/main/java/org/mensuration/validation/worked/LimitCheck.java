@@ -41,7 +41,8 @@ final class LimitCheck {
         slope.isPresent()
             ? arithmetic.horizontal(distance.getAsDouble(), slope.getAsDouble())
             : distance.getAsDouble();
-    return OptionalDouble.of(to.equals("face") ? level + dbh.getAsDouble() / 200 : level);
+    return OptionalDouble.of(
+        to.equals("face") ? Arithmetic.axisDistance(level, dbh.getAsDouble()) : level);
   }
 
   /** A tree that the larger factor takes and the smaller does not cannot be. */

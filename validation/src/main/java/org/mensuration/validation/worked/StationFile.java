@@ -94,6 +94,7 @@ final class StationFile {
     if (diameter.isEmpty()) {
       throw row.bad("calibration_diameter_cm", "the diameter, half of which reaches the axis");
     }
-    return OptionalDouble.of(distance.getAsDouble() + diameter.getAsDouble() / 200);
+    return OptionalDouble.of(
+        Arithmetic.axisDistance(distance.getAsDouble(), diameter.getAsDouble()));
   }
 }
