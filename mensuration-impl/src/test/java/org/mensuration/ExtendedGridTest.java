@@ -169,6 +169,10 @@ class ExtendedGridTest {
         .hasMessage(
             "point N lies beyond the edge; only a plan with the rule \"extended grid\" takes such"
                 + " points");
+    assertThatThrownBy(
+            () -> Stands.dominantHeight(TallyPlan.of(FOUR), POINTS.subList(3, 4), perHectare(1)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageStartingWith("point N lies beyond the edge");
     assertThatThrownBy(() -> Stands.estimate(PLAN, POINTS.subList(0, 3)))
         .isInstanceOf(IllegalStateException.class)
         .hasMessageStartingWith("extended grid is asked for, but no point lies beyond the edge");

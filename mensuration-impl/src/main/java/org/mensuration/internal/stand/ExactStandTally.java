@@ -140,12 +140,7 @@ public final class ExactStandTally implements StandTally {
       throw twice(pointId);
     }
     openId = pointId;
-    if (outside && plan.edges() != EdgeRule.EXTENDED_GRID) {
-      throw new IllegalArgumentException(
-          "point "
-              + pointId
-              + " lies beyond the edge; only a plan with the rule \"extended grid\" takes such points");
-    }
+    BeyondEdge.require(plan, pointId, outside);
     openSweep = sweep;
     openOutside = outside;
     open = true;

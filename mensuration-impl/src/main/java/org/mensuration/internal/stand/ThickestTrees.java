@@ -39,6 +39,7 @@ public final class ThickestTrees {
     List<Tree> trees = new ArrayList<>();
     int number = 0;
     for (CountPoint point : points) {
+      BeyondEdge.require(plan, point.id(), point.outside());
       if (!point.outside()) {
         number++;
       }
